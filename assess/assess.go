@@ -1,0 +1,179 @@
+package assess
+
+import (
+	"cmp"
+	"fmt"
+	"slices"
+
+	"boughline/knowledge"
+	"boughline/quantity"
+	"boughline/survey"
+)
+
+// Assess works out what follows for every hang of a survey that Read and
+// Problems found no fault in. An outcome written in a file is never read: it
+// is worked out anew each time. Errors say which part of the survey cannot be
+// computed and why.
+func Assess(s *survey.Survey, k *knowledge.Base) (Assessment, error) {
+	a := Assessment{Format: Format, Site: s.Site, Day: s.Day}
+	rules := rulesOf(k)
+	for i := range s.Trees {
+		hangs, err := assessTree(k, rules, s, i)
+		if err != nil {
+			return Assessment{}, err
+		}
+		a.Hangs = append(a.Hangs, hangs...)
+	}
+	return a, nil
+}
+
+func assessTree(k *knowledge.Base, rules rules, s *survey.Survey, index int) ([]Hang, error) {
+	if len(s.Trees[index].Hangs) == 0 {
+		return nil, nil
+	}
+	t, err := newTree(k, rules, s, index)
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", element("trees", index), err)
+	}
+	var hangs []Hang
+	for i := range t.s.Hangs {
+		rig, err := t.newRig(i)
+		if err != nil {
+			return nil, err
+		}
+		hangs = append(hangs, rig.assess())
+	}
+	return hangs, nil
+}
+
+// assess judges one hang: every check, every finding, every look.
+func (r *rig) assess() Hang {
+	h := Hang{
+		ID: r.h.ID, Tree: r.s.ID, TreeName: r.s.Name, Species: r.s.Species, Member: r.h.Member,
+		Asked: Use{Riders: r.riders.count, Mass: r.asked.mass, Seat: r.riders.seat, Amplitude: r.asked.amplitude, Line: r.asked.line, Gust: r.asked.gust},
+	}
+	battery := r.battery()
+	for _, c := range battery.all() {
+		h.Checks = append(h.Checks, c.result(r.askedOf(c), r.alone))
+	}
+	slices.SortStableFunc(h.Checks, func(a, b Check) int { return cmp.Compare(a.Margin, b.Margin) })
+	h.Reasons = r.reasons(h.Checks)
+	h.Outcome = r.ladder(&h, battery)
+	slices.SortStableFunc(h.Reasons, moreSerious)
+	return h
+}
+
+// reasons gathers what speaks against the hang as asked for, and the remarks.
+func (r *rig) reasons(checks []Check) []Reason {
+	var list []Reason
+	for i := range checks {
+		if c := &checks[i]; c.Alone > MayHang {
+			list = append(list, Reason{Code: c.Code, Outcome: c.Alone, Check: c, Change: checkChange(c)})
+		}
+	}
+	used := r.asked
+	people := r.people(r.clearTrial(used))
+	list = append(list, r.conditionReasons(r.clearTrial(used))...)
+	list = append(list, r.unionReasons()...)
+	list = append(list, r.gearReasons()...)
+	list = append(list, r.findingReasons(people)...)
+	return append(list, r.lookReasons(people)...)
+}
+
+// clearTrial is the trial at which ground and people are judged: the largest
+// angle at which space is checked.
+func (r *rig) clearTrial(u trial) trial {
+	u.amplitude = r.fullSpaceAngle(min(u.amplitude, angle(r.rules.designAmplitude)-angle(r.rules.allowance)))
+	return u
+}
+
+// ladder is the worst of the reasons; a rideable one needs a use at which all
+// checks hold together, and states it.
+func (r *rig) ladder(h *Hang, b battery) Outcome {
+	outcome := MayHang
+	for _, reason := range h.Reasons {
+		outcome = max(outcome, reason.Outcome)
+	}
+	if !outcome.Rideable() {
+		return outcome
+	}
+	u, ok := r.greatestUse(b)
+	if !ok {
+		h.Reasons = append(h.Reasons, Reason{Code: NoUseFits, Outcome: Leave, Path: r.at, Change: Change{Code: ChangeOtherLimb}})
+		return Leave
+	}
+	h.Limits = r.limitsOf(u, h.Reasons)
+	return outcome
+}
+
+func (r *rig) limitsOf(u trial, reasons []Reason) *Limits {
+	clear := u
+	clear.amplitude = r.spaceAngle(u.amplitude)
+	ahead, behind := r.keptClear(clear)
+	l := &Limits{
+		Use:      Use{Riders: r.riders.count, Mass: u.mass, Seat: r.riders.seat, Amplitude: u.amplitude, Line: u.line, Gust: u.gust},
+		MassEach: u.mass / quantity.Mass(r.riders.count), KeptClear: max(ahead, behind), FallFrom: r.fallFrom(u),
+		TestMass: quantity.Mass(float64(r.testPull(u)) / quantity.StandardGravity),
+	}
+	for _, reason := range reasons {
+		if reason.Code == SurfaceRating {
+			l.Departures = append(l.Departures, string(SurfaceRating))
+		}
+	}
+	return l
+}
+
+// moreSerious puts the governing reason first: the worst outcome, checks by
+// their margins, remarks last.
+func moreSerious(a, b Reason) int {
+	if c := cmp.Compare(b.Outcome, a.Outcome); c != 0 {
+		return c
+	}
+	if a.Remark != b.Remark {
+		if a.Remark {
+			return 1
+		}
+		return -1
+	}
+	return cmp.Compare(marginOf(a), marginOf(b))
+}
+
+// marginOf ranks a reason among those of one outcome: a finding or a missing
+// look before any check.
+func marginOf(r Reason) float64 {
+	if r.Check == nil {
+		return -1
+	}
+	return r.Check.Margin
+}
+
+// checkChange is the smallest change that would alter the outcome of a check.
+func checkChange(c *Check) Change {
+	if c.Alone == Unfinished {
+		return Change{Code: ChangeMeasure}
+	}
+	switch c.Code {
+	case GearLink:
+		return Change{Code: ChangeGear}
+	case SeatClearance, FootClearance:
+		return Change{Code: ChangeShorter}
+	case FallHeight:
+		if c.Alone == WithinLimits {
+			return Change{Code: ChangeLower}
+		}
+		return Change{Code: ChangeLine}
+	case StemClearance:
+		return Change{Code: ChangeLine}
+	case Obstructed:
+		return Change{Code: ChangeMoveThing}
+	case LimbInWind, UnionInWind, StemBending, RootPlate:
+		if c.Alone == WithinLimits {
+			return Change{Code: ChangeLessWind}
+		}
+		return Change{Code: ChangeOtherTree}
+	}
+	if c.Alone == WithinLimits {
+		return Change{Code: ChangeLighter}
+	}
+	return Change{Code: ChangeCloser}
+}

@@ -1,0 +1,204 @@
+package assess
+
+import (
+	"math"
+	"slices"
+
+	"boughline/engine/frame"
+	"boughline/knowledge"
+	"boughline/quantity"
+	"boughline/source"
+)
+
+// bough is the limb that grows from the stem with all that it carries: a
+// space frame clamped at the face of the stem, loaded by unit forces at the
+// hang point. Section forces are linear in the loads, so that every load case
+// of every check is a sum of these.
+type bough struct {
+	frame *frame.Frame
+	index map[*shape]int
+	self  frame.Statics
+	// Unit forces at the hang point along X, Y and Z, and a wind of 1 N in all
+	// square to the hang's limb in plan. The hang point stands at its
+	// unfavourable distance in far and at its favourable one in near.
+	far, near [3]frame.Statics
+	wind      frame.Statics
+	hangs     *shape
+	arm       quantity.Measured[quantity.Length]
+}
+
+// newBough builds the frame of the first-order limb that carries a hang on s.
+func (t *tree) newBough(s *shape, arm quantity.Measured[quantity.Length]) (*bough, error) {
+	root := s
+	for root.parent != nil && root.parent.parent != nil {
+		root = root.parent
+	}
+	b := &bough{index: map[*shape]int{}, hangs: s, arm: arm}
+	var model frame.Model
+	for _, m := range t.order {
+		if m != root && (m.parent == nil || !b.carries(m.parent)) {
+			continue
+		}
+		b.index[m] = len(model.Members)
+		model.Members = append(model.Members, t.frameMember(b, m))
+		model.Masses = append(model.Masses, t.ownMasses(b.index[m], m)...)
+	}
+	model.Material = t.material()
+	var err error
+	if b.frame, err = frame.New(model); err != nil {
+		return nil, err
+	}
+	return b, b.load()
+}
+
+func (b *bough) carries(s *shape) bool {
+	_, ok := b.index[s]
+	return ok
+}
+
+// frameMember gives the frame the wood inside the bark at its mean thickness:
+// what bends. Strength takes thinner sections, see sections.go.
+func (t *tree) frameMember(b *bough, s *shape) frame.Member {
+	m := frame.Member{Name: s.member.ID, Parent: -1}
+	if i, ok := b.index[s.parent]; ok {
+		m.Parent = i
+		m.ParentAlong = quantity.Length(s.rises)
+	}
+	for _, along := range s.breaks() {
+		section := t.section(s, along)
+		m.Stations = append(m.Stations, frame.Station{Position: s.position(along), Outer: section.mean})
+	}
+	if m.Parent >= 0 { // the frame wants a child to start on the centreline
+		m.Stations = append([]frame.Station{{Position: s.parent.position(s.rises), Outer: m.Stations[0].Outer}}, m.Stations...)
+	}
+	return m
+}
+
+// breaks lists the arc lengths at which the outline or the axis changes.
+func (s *shape) breaks() []float64 {
+	list := slices.Clone(s.along)
+	for _, g := range s.girths {
+		if g.at < s.length() {
+			list = append(list, g.at)
+		}
+	}
+	slices.Sort(list)
+	return slices.CompactFunc(list, func(a, b float64) bool { return math.Abs(a-b) < 1e-6 })
+}
+
+func (t *tree) material() frame.Material {
+	young := quantity.Stress(t.species.wood.MOE.Value)
+	return frame.Material{Young: young, Shear: young / shearRatio}
+}
+
+// shearRatio is Young's modulus along the grain over the shear modulus of
+// hardwoods and softwoods, about 14 to 17 (Wood Handbook GTR-190, table 5-1,
+// from memory). Twist alone depends on it.
+const shearRatio = 16
+
+// load solves the unit cases.
+func (b *bough) load() error {
+	gravity := quantity.Vec3{Z: -quantity.StandardGravity}
+	var err error
+	if b.self, err = b.frame.Statics(frame.LoadCase{Gravity: gravity}); err != nil {
+		return err
+	}
+	units := [3]quantity.Vec3{{X: 1}, {Y: 1}, {Z: 1}}
+	for i, unit := range units {
+		if b.far[i], err = b.unit(b.armAt(b.arm.High()), unit); err != nil {
+			return err
+		}
+		if b.near[i], err = b.unit(b.armAt(b.arm.Low()), unit); err != nil {
+			return err
+		}
+	}
+	b.wind, err = b.frame.Statics(frame.LoadCase{Lines: []frame.LineLoad{b.gustLine()}})
+	return err
+}
+
+func (b *bough) unit(at frame.Place, force quantity.Vec3) (frame.Statics, error) {
+	return b.frame.Statics(frame.LoadCase{Points: []frame.PointLoad{{At: at, Force: force}}})
+}
+
+// armAt is the place of the hang in the frame, held on its limb.
+func (b *bough) armAt(arm quantity.Length) frame.Place {
+	along := math.Min(float64(arm), b.hangs.length())
+	return frame.Place{Member: b.index[b.hangs], Along: quantity.Length(along) + b.offset(b.hangs)}
+}
+
+// offset is how much longer the frame's line of a member is than the member:
+// from the centreline of its parent to the parent's face.
+func (b *bough) offset(s *shape) quantity.Length {
+	i := b.index[s]
+	return b.frame.Length(i) - quantity.Length(s.length())
+}
+
+// gustLine spreads 1 N evenly over the limb of the hang, level and square to
+// it in plan.
+func (b *bough) gustLine() frame.LineLoad {
+	d := b.hangs.direction(0)
+	across := quantity.Vec3{X: d.Y, Y: -d.X}.Unit()
+	if across == (quantity.Vec3{}) {
+		across = quantity.Vec3{X: 1}
+	}
+	i := b.index[b.hangs]
+	force := across.Scale(1 / float64(b.frame.Length(i)))
+	return frame.LineLoad{Member: i, To: b.frame.Length(i), FromForce: force, ToForce: force}
+}
+
+// ownMasses spreads the green weight of a member along it: its wood over bark
+// by the girths, and side branches and leaf as a share of that spread evenly
+// from near the foot to the tip.
+func (t *tree) ownMasses(index int, s *shape) []frame.Mass {
+	const pieces = 16
+	offset := 0.0
+	if s.parent != nil && s.parent.parent != nil {
+		offset = radius(s.parent, s.rises)
+	}
+	density := t.species.wood.GreenDensity.Value
+	wood := 0.0
+	var masses []frame.Mass
+	add := func(at, kilograms float64) {
+		masses = append(masses, frame.Mass{
+			At:   frame.Place{Member: index, Along: quantity.Length(at + offset)},
+			Mass: quantity.Mass(kilograms),
+		})
+	}
+	step := s.length() / pieces
+	for i := range pieces {
+		for _, g := range gaussPair {
+			at := (float64(i) + g) * step
+			d := s.diameter(at)
+			m := density * math.Pi / 4 * float64(d.upright.Value*d.across.Value) * step / 2
+			wood += m
+			add(at, m)
+		}
+	}
+	start := t.rules.sideBranchStart.Value * s.length()
+	branches := wood * (t.rules.ownMassFactor.Value - 1)
+	for i := range pieces {
+		add(start+(float64(i)+0.5)*(s.length()-start)/pieces, branches/pieces)
+	}
+	return masses
+}
+
+// gaussPair are the two Gauss-Legendre points of the unit interval; with them
+// the weight of linearly tapering wood is exact.
+var gaussPair = [2]float64{0.5 - 0.5/math.Sqrt(3), 0.5 + 0.5/math.Sqrt(3)}
+
+// barkOf returns the thickness of the bark on one side of a member at a
+// diameter over bark, with its scatter.
+func (t *tree) barkOf(s *shape, diameter quantity.Length) (quantity.Measured[quantity.Length], source.Fact) {
+	if s.member.Bark != nil {
+		return resolve(t.k, *s.member.Bark), source.Fact{}
+	}
+	part := knowledge.LimbPart
+	if s.parent == nil {
+		part = knowledge.StemPart
+	}
+	bark := t.k.Bark(t.species.Species, part, diameter)
+	cov := t.k.Parameter(knowledge.BarkVariation).Value
+	return quantity.Measured[quantity.Length]{
+		Value: quantity.Length(bark.Value), Sd: quantity.Length(bark.Value * cov), How: quantity.FromTable,
+	}, bark
+}

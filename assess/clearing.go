@@ -1,0 +1,52 @@
+package assess
+
+import (
+	"math"
+
+	"boughline/engine/space"
+	"boughline/quantity"
+)
+
+// keptClear is the length to keep free of people each way from the plumb
+// line: the larger of the standard's and the farthest let-go landing on this
+// slope, at the amplitude of space.
+func (r *rig) keptClear(u trial) (ahead, behind quantity.Length) {
+	rule := space.LinearRule{PerLine: r.rules.clearShare.Value, Constant: quantity.Length(r.rules.clearFirm.Value)}
+	ground := space.Ground{Stations: []space.Point{{}}}
+	if r.h.Ground != nil {
+		ground = r.ground()
+		if r.looseSurface() {
+			rule.Constant = quantity.Length(r.rules.clearLoose.Value)
+		}
+	}
+	ahead, behind = rule.For(u.line), rule.For(u.line)
+	flights, err := space.LetGo(ground, r.swingAt(u, r.highHeight(unfavourable), false))
+	if err != nil { // out of the range of the flight: the standard's length is left
+		return ahead, behind
+	}
+	return space.KeptClear(flights.Positive.Along, u.line, rule), space.KeptClear(flights.Negative.Along, u.line, rule)
+}
+
+// people is the plan of everywhere that people are while the swing is in use.
+func (r *rig) people(u trial) space.People {
+	ahead, behind := r.keptClear(u)
+	p := space.People{
+		Hang: r.hangPoint(), SwingAzimuth: r.azimuth, Ahead: ahead, Behind: behind,
+		HalfWidth: quantity.Length(math.Max(r.rules.bodyOutline.Value, r.rules.sideShare.Value*float64(u.line)+r.rules.sideConstant.Value)),
+	}
+	for _, spot := range r.h.Waiting {
+		p.Places = append(p.Places, space.Disc{Centre: spotPosition(spot.Azimuth.Value, spot.Distance.Value), Radius: quantity.Length(r.rules.waitingRadius.Value)})
+	}
+	for i := 1; i < len(r.h.WayIn); i++ {
+		a, b := r.h.WayIn[i-1], r.h.WayIn[i]
+		p.Ways = append(p.Ways, space.Strip{
+			From: spotPosition(a.Azimuth.Value, a.Distance.Value), To: spotPosition(b.Azimuth.Value, b.Distance.Value),
+			HalfWidth: quantity.Length(r.rules.wayHalfWidth.Value),
+		})
+	}
+	return p
+}
+
+func spotPosition(azimuth quantity.Angle, distance quantity.Length) quantity.Vec3 {
+	return quantity.Heading(azimuth, 0).Scale(float64(distance))
+}

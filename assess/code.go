@@ -1,0 +1,89 @@
+package assess
+
+// Code names a check, a reason or a remark. Package assess/wording makes words
+// of it.
+type Code string
+
+// Checks of strength, of wind, of gear, of chance and of space.
+const (
+	LimbBending   Code = "limb-bending"
+	LimbShear     Code = "limb-shear"
+	LimbRepeated  Code = "limb-repeated-load"
+	LimbJerk      Code = "limb-jerk"
+	UnionBending  Code = "union-bending"
+	StemBending   Code = "stem-bending"
+	RootPlate     Code = "root-plate"
+	LimbInWind    Code = "limb-in-wind"
+	UnionInWind   Code = "union-in-wind"
+	GearLink      Code = "gear-link"
+	LimbChance    Code = "limb-chance"
+	UnionChance   Code = "union-chance"
+	SeatClearance Code = "seat-clearance"
+	FootClearance Code = "foot-clearance"
+	StemClearance Code = "stem-clearance"
+	Obstructed    Code = "obstacle-clearance"
+	FallHeight    Code = "fall-height"
+)
+
+// Reasons that are no check.
+const (
+	SignFound         Code = "sign-found"
+	FungusFound       Code = "fungus-found"
+	LookMissing       Code = "look-missing"
+	LookBlocked       Code = "look-blocked"
+	LookOld           Code = "look-out-of-date"
+	SignNotVisible    Code = "sign-not-visible"
+	ShapeNotMeasured  Code = "shape-not-measured"
+	DiameterGuessed   Code = "diameter-not-measured"
+	UnionNotDescribed Code = "union-not-described"
+	UnionNotSeen      Code = "union-not-seen"
+	BarkIncluded      Code = "bark-included"
+	AspectHigh        Code = "aspect-ratio-high"
+	GroundNotSurveyed Code = "ground-not-surveyed"
+	GroundTooShort    Code = "ground-profile-too-short"
+	CrownNotMeasured  Code = "crown-not-measured"
+	WindNotDescribed  Code = "wind-not-described"
+	GearUnmarked      Code = "gear-unmarked"
+	GearRetired       Code = "gear-retired"
+	SurfaceRating     Code = "fall-above-surface-rating"
+	LineGoesSlack     Code = "line-goes-slack"
+	NoUseFits         Code = "no-use-fits"
+)
+
+// Remarks: they change nothing.
+const (
+	StandIn           Code = "stand-in-seen"
+	WoodFallback      Code = "wood-not-known"
+	WoodSourcesDiffer Code = "wood-sources-differ"
+	OwnMassFromBase   Code = "own-mass-from-base"
+	LineKnown         Code = "line-stretch-assumed"
+	SpeciesNote       Code = "species-note"
+	AnchorCreeps      Code = "anchor-creeps"
+	GoodUnion         Code = "aspect-ratio-good"
+	StopInWind        Code = "stop-gust"
+	HeightAssumed     Code = "height-assumed"
+	GustVoid          Code = "stood-gust-void"
+	RootsByMass       Code = "root-plate-by-stem-mass"
+)
+
+// Changes that would alter an outcome.
+const (
+	ChangeLighter    = "lighter"
+	ChangeThicker    = "thicker-limb"
+	ChangeCloser     = "closer-to-union"
+	ChangeLine       = "other-line"
+	ChangeLower      = "lower-amplitude"
+	ChangeLessWind   = "less-wind"
+	ChangeMeasure    = "measure"
+	ChangeLook       = "look"
+	ChangeCloserLook = "closer-look"
+	ChangeClear      = "clear-away"
+	ChangeArborist   = "ask-arborist"
+	ChangeOtherTree  = "other-tree"
+	ChangeOtherLimb  = "other-limb"
+	ChangeGear       = "stronger-gear"
+	ChangeMark       = "find-mark"
+	ChangeDescribe   = "describe"
+	ChangeDeeperFill = "softer-ground"
+	ChangeMoveThing  = "move-obstacle"
+)

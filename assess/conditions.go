@@ -1,0 +1,161 @@
+package assess
+
+import (
+	"strings"
+
+	"boughline/engine/space"
+	"boughline/quantity"
+)
+
+// conditionReasons lists what is missing or remarkable about the hang beyond
+// signs and looks: measurements, ground, wind, wood.
+func (r *rig) conditionReasons(u trial) []Reason {
+	var list []Reason
+	list = append(list, r.guessReasons()...)
+	list = append(list, r.groundReasons(u)...)
+	list = append(list, r.airReasons()...)
+	list = append(list, r.woodReasons()...)
+	if !r.girthsAlong() {
+		list = append(list, Reason{Code: OwnMassFromBase, Remark: true, Path: r.on.path + ".stations", Terms: []Term{factTerm("s_ln", "scatter of the mass by the base diameter alone", r.rules.ownMassLogError)}})
+	}
+	if r.h.Amplitude.Value >= 90*quantity.Degree {
+		list = append(list, Reason{Code: LineGoesSlack, Outcome: WithinLimits, Path: r.at + ".amplitude", Change: Change{Code: ChangeLower, Value: 90, Unit: "deg"}})
+	}
+	return list
+}
+
+// guessReasons names the diameters on the load path that nobody measured. A
+// diameter by eye never leads to a hang.
+func (r *rig) guessReasons() []Reason {
+	var list []Reason
+	for _, s := range chain(r.on) {
+		if !s.measured() {
+			list = append(list, Reason{Code: ShapeNotMeasured, Outcome: Unfinished, Path: s.path, Text: s.member.ID, Change: Change{Code: ChangeMeasure}})
+		}
+	}
+	for _, part := range r.limbs {
+		for _, g := range part.on.girths {
+			if guessed(g.upright.How) || guessed(g.across.How) {
+				if g.at > part.until && g.at != part.on.girths[0].at {
+					break // beyond where the load comes in: it only weighs
+				}
+				list = append(list, guess(g))
+			}
+		}
+	}
+	if g := r.on.stem().girths[0]; guessed(g.across.How) {
+		list = append(list, guess(g))
+	}
+	return list
+}
+
+func guess(g thickness) Reason {
+	return Reason{Code: DiameterGuessed, Outcome: Unfinished, Path: g.path, Change: Change{Code: ChangeMeasure},
+		Terms: []Term{{Symbol: "d", Name: "diameter", Value: float64(g.across.Value), Unit: "m", Sd: float64(g.across.Sd), How: g.across.How, Path: g.path}}}
+}
+
+// guessed reports whether a value was got without measuring.
+func guessed(how quantity.How) bool {
+	switch how {
+	case quantity.ByEye, quantity.NotStated, quantity.Assumed, quantity.FromTable:
+		return true
+	}
+	return false
+}
+
+// groundReasons asks for the ground below the swing as far as riders and
+// let-go flights reach, and compares the fall with what the surface is rated
+// for.
+func (r *rig) groundReasons(u trial) []Reason {
+	if r.h.Ground == nil || len(r.h.Ground.Along) == 0 {
+		return []Reason{{Code: GroundNotSurveyed, Outcome: Unfinished, Path: r.at + ".ground", Change: Change{Code: ChangeMeasure}}}
+	}
+	var list []Reason
+	stations := r.ground().Stations
+	ahead, behind := r.keptClear(u)
+	if first, last := stations[0].Along, stations[len(stations)-1].Along; -first < behind-profileSlack || last < ahead-profileSlack {
+		list = append(list, Reason{Code: GroundTooShort, Outcome: Unfinished, Path: r.at + ".ground.along", Change: Change{Code: ChangeMeasure},
+			Terms: []Term{{Symbol: "x_1", Name: "profile needed ahead of the plumb line", Value: float64(ahead), Unit: "m"},
+				{Symbol: "x_2", Name: "and behind it", Value: float64(behind), Unit: "m"}}})
+	}
+	if _, measured := r.hangHeight(); !measured {
+		list = append(list, Reason{Code: HeightAssumed, Remark: true, Path: r.at + ".height"})
+	}
+	return append(list, r.surfaceReasons(u)...)
+}
+
+// profileSlack is how much of the kept-clear length the profile may miss, m.
+const profileSlack = 0.5
+
+// surfaceReasons states a fall above what the surface is rated for.
+func (r *rig) surfaceReasons(u trial) []Reason {
+	surface, ok := r.k.Surface(r.h.Ground.Surface)
+	if !ok { // Problems has refused it
+		return nil
+	}
+	fall := r.fallFrom(u)
+	if float64(fall) <= surface.RatedFall.Value {
+		return nil
+	}
+	return []Reason{{Code: SurfaceRating, Outcome: WithinLimits, Path: r.at + ".ground.surface", Text: surface.Name, Change: Change{Code: ChangeDeeperFill},
+		Terms: []Term{{Symbol: "h", Name: "greatest height of fall", Value: float64(fall), Unit: "m"}, factTerm("h_s", "fall that the surface is rated for", surface.RatedFall)}}}
+}
+
+// fallFrom is the greatest height of fall at a use, at the angle of space.
+func (r *rig) fallFrom(u trial) quantity.Length {
+	u.amplitude = r.spaceAngle(u.amplitude)
+	high, err := space.Fall(r.ground(), r.swingAt(u, r.highHeight(unfavourable), false))
+	if err != nil {
+		return 0
+	}
+	return high.Height
+}
+
+func (r *rig) looseSurface() bool {
+	name := r.h.Ground.Surface
+	for _, word := range []string{"loose", "chips", "mulch", "sand", "gravel"} {
+		if strings.Contains(name, word) {
+			return true
+		}
+	}
+	return false
+}
+
+// airReasons asks for what the wind checks need.
+func (r *rig) airReasons() []Reason {
+	switch {
+	case r.survey.Wind == nil:
+		return []Reason{{Code: WindNotDescribed, Outcome: Unfinished, Path: "wind", Change: Change{Code: ChangeDescribe}}}
+	case r.air == nil:
+		return []Reason{{Code: CrownNotMeasured, Outcome: Unfinished, Path: r.path + ".crown", Change: Change{Code: ChangeMeasure}}}
+	}
+	var list []Reason
+	best := r.strongestStood()
+	if best.gust != nil && best.gust.Void != "" {
+		list = append(list, Reason{Code: GustVoid, Remark: true, Path: best.path, Text: best.gust.Void})
+	}
+	if r.byStemMass() >= best.moment {
+		list = append(list, Reason{Code: RootsByMass, Remark: true, Path: r.path + ".stood", Terms: r.rootPlateTerms()})
+	}
+	return list
+}
+
+// woodReasons says how well the wood of the species is known.
+func (r *rig) woodReasons() []Reason {
+	var list []Reason
+	w := r.species.wood
+	if w.Fallback {
+		list = append(list, Reason{Code: WoodFallback, Remark: true, Path: r.path + ".species", Text: w.Note, Terms: []Term{r.morTerm()}})
+	}
+	if len(w.Others) > 0 {
+		terms := []Term{r.morTerm()}
+		for _, other := range w.Others {
+			terms = append(terms, factTerm("f_clear", "the same by another source", *other.MOR))
+		}
+		list = append(list, Reason{Code: WoodSourcesDiffer, Remark: true, Path: r.path + ".species", Terms: terms})
+	}
+	if s := r.species; s.Known && s.Note != "" {
+		list = append(list, Reason{Code: SpeciesNote, Remark: true, Path: r.path + ".species", Text: s.Note, Refs: s.Refs})
+	}
+	return list
+}

@@ -1,0 +1,105 @@
+package assess
+
+import (
+	"boughline/engine/signs"
+	"boughline/engine/space"
+	"boughline/survey"
+)
+
+// findingReasons judges every finding on the tree by where it stands.
+func (r *rig) findingReasons(people space.People) []Reason {
+	var list []Reason
+	for i := range r.s.Findings {
+		f := &r.s.Findings[i]
+		sign, ok := r.k.Sign(f.Sign)
+		if !ok { // Problems has refused it
+			continue
+		}
+		placement := r.placementOf(f, sign, people)
+		path := element(r.path+".findings", i)
+		list = append(list, r.signReason(f, sign, placement, path))
+		if f.Fungus != "" {
+			list = append(list, r.fungusReason(f, sign, placement, path))
+		}
+	}
+	return list
+}
+
+func (r *rig) signReason(f *survey.Finding, sign signs.Sign, placement signs.Placement, path string) Reason {
+	judged := signs.Judge(sign, placement, stateOf(f))
+	outcome, remark := outcomeOf(judged.Effect)
+	return Reason{
+		Code: SignFound, Outcome: outcome, Remark: remark, Sign: &sign, SignID: sign.ID, Finding: f.ID,
+		Placement: placement, Why: judged.Why, Effect: judged.Effect, Zone: string(sign.Zone), Path: path, Refs: sign.Refs, Text: f.Note,
+		Change: changeOf(judged, sign),
+	}
+}
+
+func stateOf(f *survey.Finding) signs.State {
+	switch {
+	case f.Cleared != nil:
+		return signs.Cleared
+	case f.Closer == nil:
+		return signs.Open
+	}
+	switch f.Closer.Result {
+	case survey.CloserClear:
+		return signs.LookClear
+	case survey.CloserWorse:
+		return signs.LookWorse
+	}
+	return signs.LookUnclear
+}
+
+// outcomeOf is the outcome that an effect leads to; effects below a closer
+// look are remarks.
+func outcomeOf(e signs.Effect) (o Outcome, remark bool) {
+	switch {
+	case e >= signs.BarsUntilCleared:
+		return Leave, false
+	case e == signs.Arborist:
+		return AskArborist, false
+	case e == signs.CloserLook:
+		return Unfinished, false
+	}
+	return MayHang, true
+}
+
+// changeOf is what would lift a judgement: what only hangs above people may be
+// cleared away, a weak limb leaves the other limbs.
+func changeOf(j signs.Judgement, sign signs.Sign) Change {
+	switch j.Effect {
+	case signs.BarsUntilCleared:
+		return Change{Code: ChangeClear}
+	case signs.Bars:
+		switch {
+		case sign.Scope == signs.Tree:
+			return Change{Code: ChangeOtherTree}
+		case sign.Scope == signs.Place || j.Why == signs.WhyAbovePeople:
+			return Change{Code: ChangeClear}
+		}
+		return Change{Code: ChangeOtherLimb}
+	case signs.Arborist:
+		return Change{Code: ChangeArborist}
+	case signs.CloserLook:
+		return Change{Code: ChangeCloserLook}
+	}
+	return Change{}
+}
+
+// fungusReason tells what a named fungus means. One that weakens what the
+// finding stands on is judged as its table row says, wherever the sign alone
+// would have been milder.
+func (r *rig) fungusReason(f *survey.Finding, sign signs.Sign, placement signs.Placement, path string) Reason {
+	fungus, ok := r.k.Fungus(f.Fungus)
+	reason := Reason{Code: FungusFound, Remark: true, SignID: sign.ID, Finding: f.ID, Placement: placement, Zone: string(sign.Zone), Path: path, Text: f.Fungus}
+	if !ok {
+		return reason
+	}
+	reason.Refs, reason.Text, reason.Fungus = fungus.Refs, fungus.Name, fungus.MeaningForPeople
+	counts := sign.Scope != signs.Member || placement.OnLoadPath || placement.AbovePeople
+	if fungus.NoPeople && counts {
+		reason.Outcome, reason.Remark, reason.Change = Leave, false, Change{Code: ChangeOtherTree}
+	}
+	return reason
+}

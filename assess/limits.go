@@ -1,0 +1,166 @@
+package assess
+
+import (
+	"boughline/quantity"
+)
+
+// battery is all checks of a hang, by the smaller use that can help each.
+type battery struct {
+	lighter, calm, space []checker
+}
+
+func (r *rig) battery() battery {
+	b := battery{calm: r.windCheckers(), space: r.spaceCheckers()}
+	b.lighter = append(r.strengthCheckers(), r.chanceCheckers()...)
+	b.lighter = append(b.lighter, r.gearCheckers()...)
+	return b
+}
+
+func (b battery) all() []checker {
+	list := append([]checker{}, b.lighter...)
+	list = append(list, b.calm...)
+	return append(list, b.space...)
+}
+
+// askedOf is the trial that a check is judged at for a hang without limits:
+// space at its full angle, all else as asked.
+func (r *rig) askedOf(c checker) trial {
+	u := r.asked
+	if c.cure == bySpace {
+		u.amplitude = r.fullSpaceAngle(u.amplitude)
+	}
+	return u
+}
+
+// alone is the outcome that one check by itself leads to.
+func (r *rig) alone(c checker) Outcome {
+	if holds(c.try(r.askedOf(c), unfavourable).margin()) {
+		return MayHang
+	}
+	if r.cured(c, unfavourable) {
+		return WithinLimits
+	}
+	if r.cured(c, favourable) {
+		return Unfinished
+	}
+	return Leave
+}
+
+// cured reports whether the smallest use that is worth the name passes a
+// check. At the favourable ends of the measurements it tells whether measuring
+// better could make it pass.
+func (r *rig) cured(c checker, side scenario) bool {
+	u := r.asked
+	switch c.cure {
+	case byLighter:
+		u.mass = r.lightest()
+	case byCalm:
+		u.mass, u.gust = r.lightest(), r.calm()
+	case bySpace:
+		u.mass, u.amplitude = r.lightest(), angle(r.rules.leastSpace)
+		for ; u.line >= shortestLine; u.line -= lineStep {
+			if holds(c.try(u, side).margin()) {
+				return true
+			}
+		}
+		return false
+	}
+	return holds(c.try(u, side).margin())
+}
+
+// shortestLine is the shortest line that makes a swing, lineStep the step in
+// which shorter lines are tried.
+const (
+	shortestLine quantity.Length = 1
+	lineStep     quantity.Length = 0.05
+)
+
+// lightest is the mass of the lightest riders worth a hang, and never more
+// than was asked for.
+func (r *rig) lightest() quantity.Mass {
+	return min(r.asked.mass, quantity.Mass(r.rules.lightestRider.Value))
+}
+
+// calm is the gust of a calm day, and never more than was asked for.
+func (r *rig) calm() quantity.Speed {
+	return min(r.asked.gust, quantity.Speed(r.rules.calmGust.Value))
+}
+
+// greatestUse finds the greatest use at which every check holds: first line
+// and amplitude by space, then the mass on a calm day, then the gust. It
+// reports false where there is none.
+func (r *rig) greatestUse(b battery) (trial, bool) {
+	u, ok := r.greatestSpace(b.space)
+	if !ok {
+		return u, false
+	}
+	calm := u
+	calm.gust = r.calm()
+	strength := append(append([]checker{}, b.lighter...), b.calm...)
+	mass, ok := greatest(float64(r.lightest()), float64(u.mass), func(m float64) bool {
+		calm.mass = quantity.Mass(m)
+		return allHold(strength, calm)
+	})
+	if !ok {
+		return u, false
+	}
+	u.mass = quantity.Mass(mass)
+	gust, ok := greatest(float64(r.calm()), float64(u.gust), func(g float64) bool {
+		v := u
+		v.gust = quantity.Speed(g)
+		return allHold(b.calm, v)
+	})
+	u.gust = quantity.Speed(gust)
+	return u, ok
+}
+
+// greatestSpace finds the greatest amplitude with the line asked for, and
+// shortens the line only where no amplitude worth the name is left.
+func (r *rig) greatestSpace(checks []checker) (trial, bool) {
+	u := r.asked
+	// A line goes slack at 90 degrees: none is allowed within the allowance of it.
+	u.amplitude = min(u.amplitude, angle(r.rules.designAmplitude)-angle(r.rules.allowance))
+	least := angle(r.rules.leastSpace) - angle(r.rules.allowance)
+	for ; u.line >= shortestLine; u.line -= lineStep {
+		a, ok := greatest(float64(min(least, u.amplitude)), float64(u.amplitude), func(a float64) bool {
+			v := u
+			v.amplitude = r.spaceAngle(quantity.Angle(a))
+			return allHold(checks, v)
+		})
+		if ok {
+			u.amplitude = quantity.Angle(a)
+			return u, true
+		}
+	}
+	return r.asked, false
+}
+
+func allHold(checks []checker, u trial) bool {
+	for _, c := range checks {
+		if !holds(c.try(u, unfavourable).margin()) {
+			return false
+		}
+	}
+	return true
+}
+
+// greatest finds the greatest value between low and high at which a condition
+// holds that fails from some value on. It reports false where it fails at low.
+func greatest(low, high float64, condition func(float64) bool) (float64, bool) {
+	if condition(high) {
+		return high, true
+	}
+	if !condition(low) {
+		return low, false
+	}
+	const halvings = 20 // to a millionth of the range
+	for range halvings {
+		middle := (low + high) / 2
+		if condition(middle) {
+			low = middle
+		} else {
+			high = middle
+		}
+	}
+	return low, true
+}

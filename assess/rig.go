@@ -1,0 +1,128 @@
+package assess
+
+import (
+	"fmt"
+
+	"boughline/engine/frame"
+	"boughline/quantity"
+	"boughline/survey"
+)
+
+// rig is one hang with everything that its checks share.
+type rig struct {
+	*tree
+	h       *survey.Hang
+	at      string // path in the document
+	on      *shape
+	arm     quantity.Measured[quantity.Length]
+	riders  group
+	gear    *survey.Chain
+	gearAt  string
+	bough   *bough
+	limbs   []limbPart // from the hang's limb down to the one on the stem
+	stiff   quantity.Stiffness
+	heading quantity.Vec3 // swing direction
+	azimuth quantity.Angle
+	air     *crownWind // nil where crown or wind are not known
+	stemCut []stemCut
+	asked   trial
+}
+
+// limbPart is one limb of the load path with its sections: the first lies at
+// the union, the others beyond it up to where the load comes in.
+type limbPart struct {
+	on    *shape
+	until float64
+	cuts  []cut
+}
+
+func (t *tree) newRig(index int) (*rig, error) {
+	r := &rig{tree: t, h: &t.s.Hangs[index], at: element(t.path+".hangs", index)}
+	r.on = t.shapes[r.h.Member]
+	r.arm = resolve(t.k, r.h.At)
+	r.findShared()
+	r.azimuth = r.swingAzimuth()
+	r.heading = quantity.Heading(r.azimuth, 0)
+	if r.on.parent == nil {
+		return nil, fmt.Errorf("%s.member: %q is the stem; a swing hangs from a limb", r.at, r.h.Member)
+	}
+	var err error
+	if r.bough, err = t.newBough(r.on, r.arm); err != nil {
+		return nil, fmt.Errorf("%s: limb %q: %w", r.at, r.h.Member, err)
+	}
+	if r.stiff, err = r.stiffnessAtHang(); err != nil {
+		return nil, fmt.Errorf("%s: limb %q: %w", r.at, r.h.Member, err)
+	}
+	r.cutLimbs()
+	if r.air, err = t.crownWind(); err != nil {
+		return nil, fmt.Errorf("%s: %w", t.path, err)
+	}
+	r.cutStem()
+	r.asked = trial{mass: r.riders.design, amplitude: r.h.Amplitude.Value, gust: t.askedGust(), line: r.h.Line.Value}
+	return r, nil
+}
+
+// findShared looks up the riders and the chain that the hang names.
+func (r *rig) findShared() {
+	for i := range r.survey.Riders {
+		if r.survey.Riders[i].ID == r.h.Riders {
+			r.riders = groupOf(r.k, &r.survey.Riders[i], element("riders", i))
+		}
+	}
+	for i := range r.survey.Chains {
+		if r.survey.Chains[i].ID == r.h.Chain {
+			r.gear, r.gearAt = &r.survey.Chains[i], element("chains", i)
+		}
+	}
+}
+
+// swingAzimuth is the direction asked for, or square to the limb.
+func (r *rig) swingAzimuth() quantity.Angle {
+	if r.h.SwingAzimuth != nil {
+		return r.h.SwingAzimuth.Value
+	}
+	return azimuthOf(r.on.direction(float64(r.arm.Value))) + 90*quantity.Degree
+}
+
+// cutLimbs lists the sections of every limb between the hang and the stem.
+func (r *rig) cutLimbs() {
+	until := float64(r.arm.High())
+	for _, s := range chain(r.on) {
+		if s.parent == nil {
+			return
+		}
+		r.limbs = append(r.limbs, limbPart{s, until, r.cutsOf(r.bough, s, until)})
+		until = s.rises
+	}
+}
+
+// stiffnessAtHang is the vertical stiffness of the limb at the hang point,
+// with the wood inside the bark as measured. The stem counts as rigid.
+func (r *rig) stiffnessAtHang() (quantity.Stiffness, error) {
+	analysis, err := r.bough.frame.Analyse(frame.Options{ElementLength: elementLength})
+	if err != nil {
+		return 0, err
+	}
+	flexibility, err := analysis.Flexibility(r.bough.armAt(r.arm.Value))
+	if err != nil {
+		return 0, err
+	}
+	return quantity.Stiffness(1 / flexibility[2][2]), nil
+}
+
+// elementLength is that of the finite elements of a limb, m. Elements are
+// exact for linear taper, so few are enough.
+const elementLength = 0.5
+
+// swings is the swing case of a trial.
+func (r *rig) swings(u trial, amplitude quantity.Angle, rideFactor, wind float64) swingCase {
+	return swingCase{mass: u.mass + r.riders.seat, amplitude: amplitude, heading: r.heading, ride: rideFactor, wind: wind}
+}
+
+// hangPoint is where the line leaves the limb, on its axis.
+func (r *rig) hangPoint() quantity.Vec3 { return r.on.position(float64(r.arm.Value)) }
+
+// place names a cut for a reader.
+func place(c *cut, at quantity.Angle, code Code) Where {
+	return Where{Part: c.on.member.ID, Along: quantity.Length(c.along), Case: string(code), AtRad: at}
+}

@@ -1,0 +1,78 @@
+package assess
+
+import (
+	"boughline/engine/union"
+	"boughline/knowledge"
+	"boughline/quantity"
+	"boughline/source"
+)
+
+// rules are the numbers of the model that checks use, each with its source.
+type rules struct {
+	// Strength and loads.
+	memberFactor, memberCoV, materialFactor source.Fact
+	shearCoV                                source.Fact
+	rideFactor, windFactor                  source.Fact
+	designAmplitude, slack                  source.Fact
+	oneWayShare, reversingShare             source.Fact
+	includedFactor, expertAspect            source.Fact
+	formFirst, formLast                     source.Fact
+	form                                    union.FormCurve
+	// The limb's own weight.
+	ownMassFactor, sideBranchStart, tipShare source.Fact
+	ownMassCoV, ownMassLogError              source.Fact
+	// Chance and evidence.
+	modelCoV, targetBeta, testFactor, lastingCoV source.Fact
+	// Space.
+	spaceAmplitude, allowance, leastSpace source.Fact // deg
+	seatClearance, footClearance          source.Fact // m
+	sideShare, sideConstant, bodyOutline  source.Fact
+	fallLimit                             source.Fact // m
+	clearShare, clearFirm, clearLoose     source.Fact
+	// Smaller uses.
+	lightestRider source.Fact // kg
+	calmGust      source.Fact // m/s
+	// Signs and looks.
+	fallingReach, loadPathBeyond source.Fact // m
+	waitingRadius, wayHalfWidth  source.Fact // m
+	lookMonths                   source.Fact
+}
+
+func rulesOf(k *knowledge.Base) rules {
+	p := k.Parameter
+	r := rules{
+		memberFactor: p(knowledge.MemberFactor), memberCoV: p(knowledge.MemberVariation), materialFactor: p(knowledge.MaterialFactor),
+		shearCoV:   p(knowledge.ShearVariation),
+		rideFactor: p(knowledge.LoadFactorRiders), windFactor: p(knowledge.LoadFactorWind),
+		designAmplitude: p(knowledge.DesignAmplitude), slack: p(knowledge.MountingSlack),
+		oneWayShare: p(knowledge.FatigueShareOneWay), reversingShare: p(knowledge.FatigueShareReversed),
+		includedFactor: p(knowledge.IncludedBarkForm), expertAspect: p(knowledge.UnionArboristAspect),
+		formFirst: p(knowledge.UnionFullForm), formLast: p(knowledge.UnionPlateauForm),
+
+		ownMassFactor: p(knowledge.LimbMassFactor), sideBranchStart: p(knowledge.SideBranchStart), tipShare: p(knowledge.TipShare),
+		ownMassCoV: p(knowledge.OwnMassVariationGirths), ownMassLogError: p(knowledge.LimbVolumeLogError),
+
+		modelCoV: p(knowledge.ModelErrorVariation), targetBeta: p(knowledge.TargetReliability),
+		testFactor: p(knowledge.LoadTestFactor), lastingCoV: p(knowledge.LastingVariation),
+
+		spaceAmplitude: p(knowledge.SpaceAmplitude), allowance: p(knowledge.AmplitudeAllowance), leastSpace: p(knowledge.LeastSpaceAmplitude),
+		seatClearance: p(knowledge.GroupSeatClearance), footClearance: p(knowledge.FootClearance),
+		sideShare: p(knowledge.SideClearanceShare), sideConstant: p(knowledge.SideClearance), bodyOutline: p(knowledge.BodyOutline),
+		fallLimit:  p(knowledge.GreatestFall),
+		clearShare: p(knowledge.KeptClearShare), clearFirm: p(knowledge.KeptClearFirm), clearLoose: p(knowledge.KeptClearLoose),
+
+		lightestRider: p(knowledge.LightestRider), calmGust: p(knowledge.CalmGust),
+
+		fallingReach: p(knowledge.FallingReach), loadPathBeyond: p(knowledge.LoadPathBeyond),
+		waitingRadius: p(knowledge.WaitingRadius), wayHalfWidth: p(knowledge.WayHalfWidth),
+		lookMonths: p(knowledge.DatedLookMonths),
+	}
+	r.form = union.FormCurve{
+		{Aspect: p(knowledge.UnionFullAspect).Value, Factor: r.formFirst.Value},
+		{Aspect: p(knowledge.UnionPlateauAspect).Value, Factor: r.formLast.Value},
+	}
+	return r
+}
+
+// angle returns a rule as an angle.
+func angle(f source.Fact) quantity.Angle { return quantity.Angle(f.Value) }

@@ -1,0 +1,213 @@
+package assess
+
+import (
+	"math"
+
+	"boughline/engine/space"
+	"boughline/engine/swing"
+	"boughline/knowledge"
+	"boughline/quantity"
+	"boughline/source"
+)
+
+// spaceAngle is the amplitude that space is checked at for a declared one
+// within limits: the declared plus an allowance, and never a small one.
+func (r *rig) spaceAngle(declared quantity.Angle) quantity.Angle {
+	return min(rightAngle, max(declared+angle(r.rules.allowance), angle(r.rules.leastSpace)))
+}
+
+// fullSpaceAngle is the amplitude at which space must hold for a hang without
+// limits.
+func (r *rig) fullSpaceAngle(declared quantity.Angle) quantity.Angle {
+	return max(angle(r.rules.spaceAmplitude), r.spaceAngle(declared))
+}
+
+// rightAngle is where a line goes slack; space is never checked beyond it.
+const rightAngle = 89.9 * quantity.Degree
+
+// spaceCheckers lists the checks of ground, stem and fall. The amplitude of a
+// trial is the angle of space itself here.
+func (r *rig) spaceCheckers() []checker {
+	if r.h.Ground == nil {
+		return nil
+	}
+	list := []checker{r.seatChecker(), r.footChecker(), r.stemClearanceChecker(), r.fallChecker()}
+	for i := range r.h.Obstacles {
+		list = append(list, r.obstacleChecker(i))
+	}
+	return list
+}
+
+func (r *rig) ground() space.Ground {
+	var g space.Ground
+	for _, p := range r.h.Ground.Along {
+		g.Stations = append(g.Stations, space.Point{Along: p.At.Value, Height: p.Height.Value})
+	}
+	if len(g.Stations) == 0 {
+		g.Stations = []space.Point{{}}
+	}
+	return g
+}
+
+// hangHeight is the height of the limb's underside above the ground at the
+// plumb line.
+func (r *rig) hangHeight() (height quantity.Measured[quantity.Length], measured bool) {
+	if r.h.Height != nil {
+		return resolve(r.k, *r.h.Height), true
+	}
+	d := r.on.diameter(float64(r.arm.Value))
+	z := quantity.Length(r.hangPoint().Z) - d.upright.Value/2
+	return resolve(r.k, quantity.Measured[quantity.Length]{Value: z, How: quantity.ByEye}), false
+}
+
+// swingAt is the swing at a trial: lowered is with limb and line under load.
+func (r *rig) swingAt(u trial, height quantity.Length, lowered bool) space.Swing {
+	s := space.Swing{HangHeight: height, Line: u.line, FootReach: r.riders.reach, Amplitude: u.amplitude}
+	if lowered {
+		pull := swing.PeakPull(u.mass+r.riders.seat, min(u.amplitude, angle(r.rules.designAmplitude)))
+		sag := quantity.Length(float64(pull) / float64(r.stiff))
+		stretch := quantity.Length(float64(pull) / float64(r.lineStiffness(u.line, softest)))
+		s = s.Lowered(sag, stretch)
+	}
+	return s
+}
+
+// heightOf is the height of the hang that a scenario takes where less is worse.
+func (r *rig) lowHeight(side scenario) quantity.Length {
+	h, _ := r.hangHeight()
+	if side == favourable {
+		return h.High()
+	}
+	return h.Low()
+}
+
+func (r *rig) highHeight(side scenario) quantity.Length {
+	h, _ := r.hangHeight()
+	if side == favourable {
+		return h.Low()
+	}
+	return h.High()
+}
+
+func (r *rig) seatChecker() checker {
+	try := func(u trial, side scenario) figure {
+		f := figure{demand: r.rules.seatClearance.Value, where: Where{Part: "seat", Case: string(SeatClearance)}}
+		c, err := space.Clearances(r.ground(), r.swingAt(u, r.lowHeight(side), true))
+		if err == nil {
+			f.capacity, f.where.AtRad, f.where.Along = float64(c.Seat.Clearance), c.Seat.Angle, c.Seat.Along
+		}
+		return f
+	}
+	return checker{code: SeatClearance, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
+		return append(r.spaceTerms(u), factTerm("c_min", "clearance under a seat on one line", r.rules.seatClearance))
+	}}
+}
+
+func (r *rig) footChecker() checker {
+	try := func(u trial, side scenario) figure {
+		f := figure{demand: r.rules.footClearance.Value, where: Where{Part: "feet", Case: string(FootClearance)}}
+		c, err := space.Clearances(r.ground(), r.swingAt(u, r.lowHeight(side), true))
+		if err == nil {
+			f.capacity, f.where.AtRad, f.where.Along = float64(c.Foot.Clearance), c.Foot.Angle, c.Foot.Along
+		}
+		return f
+	}
+	return checker{code: FootClearance, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
+		return append(r.spaceTerms(u),
+			Term{Symbol: "f", Name: "feet below the seat in the riding posture", Value: float64(r.riders.reach), Unit: "m",
+				Refs: []source.Ref{r.k.Parameter(knowledge.LegDropSeated).Ref}},
+			factTerm("c_f", "clearance under the feet", r.rules.footClearance))
+	}}
+}
+
+// stemClearanceChecker compares the room between the swing line and the stem
+// with the standard's, and with the outline of a body about the seat.
+func (r *rig) stemClearanceChecker() checker {
+	try := func(u trial, side scenario) figure {
+		rule := space.LinearRule{PerLine: r.rules.sideShare.Value, Constant: quantity.Length(r.rules.sideConstant.Value)}
+		required := math.Max(float64(rule.For(u.line)), r.rules.bodyOutline.Value)
+		return figure{required, r.stemDistance(u, side), Where{Part: r.on.stem().member.ID, Case: string(StemClearance)}}
+	}
+	return checker{code: StemClearance, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
+		return append(r.spaceTerms(u), factTerm("k", "room to the stem for each metre of line", r.rules.sideShare),
+			factTerm("c_0", "and a constant", r.rules.sideConstant), factTerm("c_b", "reach of arms and legs about the seat", r.rules.bodyOutline))
+	}}
+}
+
+// stemDistance is the least distance in plan from the path of the seat to the
+// face of the stem.
+func (r *rig) stemDistance(u trial, side scenario) float64 {
+	hang := r.on.position(float64(r.armNear(side)))
+	stem := r.on.stem()
+	seatHeight := math.Max(0, hang.Z-float64(u.line))
+	axis := stem.position(math.Min(seatHeight, stem.length()))
+	half := float64(u.line) * u.amplitude.Sin()
+	people := space.People{Hang: hang, SwingAzimuth: r.azimuth, Ahead: quantity.Length(half), Behind: quantity.Length(half)}
+	return math.Max(0, float64(people.Distance(axis))-radius(stem, math.Min(seatHeight, stem.length())))
+}
+
+// armNear is the arm where a nearer hang is worse.
+func (r *rig) armNear(side scenario) quantity.Length {
+	if side == favourable {
+		return r.arm.High()
+	}
+	return r.arm.Low()
+}
+
+func (r *rig) fallChecker() checker {
+	try := func(u trial, side scenario) figure {
+		f := figure{capacity: r.rules.fallLimit.Value, where: Where{Part: "seat", Case: string(FallHeight)}}
+		swing := r.swingAt(u, r.highHeight(side), false)
+		high, err := space.Fall(r.ground(), swing)
+		if err != nil {
+			return figure{demand: 1}
+		}
+		f.demand, f.where.AtRad, f.where.Along = float64(high.Height), high.Angle, high.Along
+		// Over ground that falls away a rider may fly past the reach of the line.
+		if flight, err := space.FlightFall(r.ground(), swing); err == nil {
+			f.demand = math.Max(f.demand, float64(flight))
+		}
+		return f
+	}
+	return checker{code: FallHeight, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
+		return append(r.spaceTerms(u), factTerm("h_max", "greatest height of fall", r.rules.fallLimit))
+	}}
+}
+
+// obstacleChecker compares the room between the path of the seat and a thing
+// on the ground with the outline of a body.
+func (r *rig) obstacleChecker(index int) checker {
+	o := &r.h.Obstacles[index]
+	distance, size := resolve(r.k, o.Distance), resolve(r.k, o.Radius)
+	at := quantity.Heading(o.Azimuth.Value, 0).Scale(float64(distance.Value))
+	try := func(u trial, side scenario) figure {
+		half := quantity.Length(float64(u.line) * u.amplitude.Sin())
+		people := space.People{Hang: r.hangPoint(), SwingAzimuth: r.azimuth, Ahead: half, Behind: half}
+		doubt := quantity.Length(quantity.Tail * float64(distance.Sd))
+		room := people.Distance(at) - size.High() - doubt
+		if side == favourable {
+			room = people.Distance(at) - size.Low() + doubt
+		}
+		return figure{r.rules.bodyOutline.Value, math.Max(0, float64(room)), Where{Part: o.What, Case: string(Obstructed)}}
+	}
+	return checker{code: Obstructed, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
+		return append(r.spaceTerms(u),
+			Term{Symbol: "d", Name: "distance from the stem to " + o.What, Value: float64(distance.Value), Unit: "m", Sd: float64(distance.Sd), How: distance.How,
+				Path: element(r.at+".obstacles", index)},
+			factTerm("c_b", "reach of arms and legs about the seat", r.rules.bodyOutline))
+	}}
+}
+
+func (r *rig) spaceTerms(u trial) []Term {
+	h, measured := r.hangHeight()
+	height := Term{Symbol: "H", Name: "limb's underside above the ground", Value: float64(h.Value), Unit: "m", Sd: float64(h.Sd), How: h.How, Path: r.at + ".height"}
+	if !measured {
+		height.Path, height.Note = "", "worked out from the stem as if the ground were level"
+	}
+	return []Term{
+		height,
+		{Symbol: "L", Name: "line from the limb to the seat", Value: float64(u.line), Unit: "m", Path: r.at + ".line"},
+		{Symbol: "a", Name: "amplitude that space is checked at", Value: u.amplitude.Degrees(), Unit: "deg",
+			Refs: []source.Ref{r.rules.spaceAmplitude.Ref, r.rules.allowance.Ref}},
+	}
+}

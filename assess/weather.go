@@ -1,0 +1,162 @@
+package assess
+
+import (
+	"math"
+
+	"boughline/engine/frame"
+	"boughline/knowledge"
+	"boughline/quantity"
+)
+
+// windCheckers lists the checks of a swing in a gust. Without a crown there is
+// none, and the reasons say what to measure.
+func (r *rig) windCheckers() []checker {
+	if r.air == nil {
+		return nil
+	}
+	share := r.shareOfCrown()
+	height := quantity.Length(r.on.position(r.on.length() / 2).Z)
+	limb := func(u trial, side scenario) float64 {
+		return r.rules.windFactor.Value * float64(r.air.onLimb(u.gust, share, height, side))
+	}
+	var list []checker
+	for i := range r.limbs {
+		part := &r.limbs[i]
+		list = append(list, r.withGust(r.unionChecker(UnionInWind, part, limb, byCalm), limb))
+		if len(part.cuts) > 1 {
+			list = append(list, r.withGust(r.bendingChecker(LimbInWind, part, limb, byCalm), limb))
+		}
+	}
+	return append(list, r.stemChecker(), r.rootPlateChecker())
+}
+
+// withGust adds the terms of the wind to a check of the limb.
+func (r *rig) withGust(c checker, limb windOn) checker {
+	terms := c.terms
+	c.terms = func(u trial, f figure) []Term {
+		return append(terms(u, f), r.gustTerm(u), r.dragTerm(),
+			Term{Symbol: "F_w", Name: "wind on the limb, factored", Value: limb(u, unfavourable), Unit: "N"})
+	}
+	return c
+}
+
+func (r *rig) gustTerm(u trial) Term {
+	return Term{Symbol: "U", Name: "gust (3 s) at 10 m in the open", Value: float64(u.gust), Unit: "m/s"}
+}
+
+func (r *rig) dragTerm() Term {
+	return factTerm("C_d", "drag of the crown on its still-air area", r.k.Parameter(r.byGroup(knowledge.CrownDragBroadleaf, knowledge.CrownDragConifer)))
+}
+
+// stemCut is one section of the stem that is checked: the base, and every
+// finding's height below the union.
+type stemCut struct {
+	height  float64
+	section section
+}
+
+func (r *rig) cutStem() {
+	stem := r.on.stem()
+	heights := []float64{0}
+	for i := range r.s.Findings {
+		f := &r.s.Findings[i]
+		if f.Member == stem.member.ID && f.At != nil {
+			heights = append(heights, float64(f.At.Value))
+		}
+	}
+	top := r.limbs[len(r.limbs)-1].on.rises
+	for _, h := range heights {
+		if h <= top {
+			r.stemCut = append(r.stemCut, stemCut{h, r.section(stem, h)})
+		}
+	}
+}
+
+// stemMoment is the bending moment on the stem at a height: from the pull at
+// the hang point, the weight of the limb and the gust on all above, the wind
+// blowing in the worst direction.
+func (r *rig) stemMoment(u trial, height float64, side scenario, rideFactor, windFactor float64) (moment float64, at quantity.Angle) {
+	wind := windFactor * r.windMoment(u, height, side)
+	return r.stemMomentIn(u, height, side, rideFactor, wind)
+}
+
+func (r *rig) stemMomentIn(u trial, height float64, side scenario, rideFactor, wind float64) (moment float64, at quantity.Angle) {
+	stem := r.on.stem()
+	point := stem.position(height)
+	hang := r.on.position(float64(r.armOf(side)))
+	foot := r.limbs[len(r.limbs)-1].on.position(0)
+	own := r.ownAtFoot()
+	weight := own.Moment.Add(foot.Sub(point).Cross(own.Force))
+	swings := r.swings(u, angle(r.rules.designAmplitude), rideFactor, 0)
+	p := swings.greatest(func(l loads) float64 {
+		m := weight.Add(hang.Sub(point).Cross(l.pull))
+		return math.Hypot(m.X, m.Y)
+	})
+	return p.value + wind, p.at
+}
+
+// ownAtFoot is what the limb's own weight does at its foot on the stem.
+func (r *rig) ownAtFoot() frame.SectionForces {
+	return r.bough.self.At(frame.Place{}, frame.RootSide)
+}
+
+func (r *rig) armOf(side scenario) quantity.Length {
+	if side == favourable {
+		return r.arm.Low()
+	}
+	return r.arm.High()
+}
+
+// windMoment is the moment of the gust at a height of the stem, the drag of
+// the stem itself below that height counted as if above it.
+func (r *rig) windMoment(u trial, height float64, side scenario) float64 {
+	load := r.air.load(u.gust, side)
+	return math.Max(0, float64(load.Moment)-float64(load.Force)*height)
+}
+
+// stemChecker compares bending of the stem with its strength at the base and
+// at every finding below the union.
+func (r *rig) stemChecker() checker {
+	stem := r.on.stem()
+	try := func(u trial, side scenario) figure {
+		var f figure
+		for i, c := range r.stemCut {
+			moment, at := r.stemMoment(u, c.height, side, r.rules.rideFactor.Value, r.rules.windFactor.Value)
+			outline := c.section.thin
+			if side == favourable {
+				outline = c.section.thick
+			}
+			upright, across := outline.SectionModulus()
+			g := figure{moment / math.Min(upright, across), float64(r.species.design),
+				Where{Part: stem.member.ID, Along: quantity.Length(c.height), Case: string(StemBending), AtRad: at}}
+			if i == 0 || g.margin() < f.margin() {
+				f = g
+			}
+		}
+		return f
+	}
+	return checker{code: StemBending, unit: "Pa", cure: byCalm, try: try, terms: func(u trial, f figure) []Term {
+		d := stem.diameter(float64(f.where.Along))
+		return append(r.pullTerms(u), r.gustTerm(u), r.dragTerm(),
+			Term{Symbol: "M_w", Name: "moment of the gust there, unfactored", Value: r.windMoment(u, float64(f.where.Along), unfavourable), Unit: "N m"},
+			Term{Symbol: "D", Name: "diameter of the stem over bark", Value: float64(d.upright.Value), Unit: "m", Sd: float64(d.upright.Sd), How: d.upright.How, Path: d.path},
+			r.designTerm(), r.morTerm())
+	}}
+}
+
+// rootPlateChecker compares the overturning moment with what the root plate
+// is known to bear: the moment of a gust that the tree has stood, or the low
+// estimate from the mass of its stem, whichever proves more.
+func (r *rig) rootPlateChecker() checker {
+	try := func(u trial, side scenario) figure {
+		moment, at := r.stemMoment(u, 0, side, r.rules.rideFactor.Value, r.rules.windFactor.Value)
+		return figure{moment, float64(r.rootPlateBears()), Where{Part: "root plate", Case: string(RootPlate), AtRad: at}}
+	}
+	return checker{code: RootPlate, unit: "N m", cure: byCalm, try: try, terms: func(u trial, f figure) []Term {
+		alone, _ := r.stemMomentIn(u, 0, unfavourable, 1, 0)
+		list := append(r.pullTerms(u), r.gustTerm(u), r.dragTerm(),
+			Term{Symbol: "M_s", Name: "overturning moment of the swing alone", Value: alone, Unit: "N m"},
+			Term{Symbol: "M_w", Name: "overturning moment of the gust alone", Value: r.windMoment(u, 0, unfavourable), Unit: "N m"})
+		return append(list, r.rootPlateTerms()...)
+	}}
+}

@@ -1,0 +1,29 @@
+package wording
+
+import "boughline/assess"
+
+// changes says what would alter an outcome.
+var changes = map[string]string{
+	assess.ChangeLighter:    "lighter or fewer riders",
+	assess.ChangeCloser:     "hang closer to the union, or from a thicker limb",
+	assess.ChangeLine:       "another length of line, another swing direction or another hang point",
+	assess.ChangeLower:      "swing lower",
+	assess.ChangeShorter:    "a shorter line, or a lower swing",
+	assess.ChangeLessWind:   "ride in less wind",
+	assess.ChangeMeasure:    "measure it",
+	assess.ChangeLook:       "do the look",
+	assess.ChangeCloserLook: "take the closer look that this sign asks for",
+	assess.ChangeClear:      "have it cleared away, or hang elsewhere",
+	assess.ChangeArborist:   "ask an arborist",
+	assess.ChangeOtherTree:  "choose another tree",
+	assess.ChangeOtherLimb:  "choose another limb",
+	assess.ChangeGear:       "stronger gear",
+	assess.ChangeMark:       "find the mark, or take a part that has one",
+	assess.ChangeDescribe:   "describe it",
+	assess.ChangeDeeperFill: "softer ground or a lower swing",
+	assess.ChangeMoveThing:  "another swing direction, or move it",
+}
+
+// Change words the smallest change that would alter an outcome; empty where
+// there is none.
+func Change(c assess.Change) string { return changes[c.Code] }

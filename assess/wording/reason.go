@@ -1,0 +1,124 @@
+package wording
+
+import (
+	"fmt"
+	"strings"
+
+	"boughline/assess"
+	"boughline/engine/signs"
+)
+
+// reasons says what every reason that is no check and no sign means. A %s
+// takes the reason's own text.
+var reasons = map[assess.Code]string{
+	assess.LookMissing:       "The look at %s has not been done. What was not looked at never counts in favour.",
+	assess.LookBlocked:       "The look at %s could not be made.",
+	assess.LookOld:           "The look at %s is more than 12 months old.",
+	assess.ShapeNotMeasured:  "The length, direction and inclination of %s were not all measured.",
+	assess.DiameterGuessed:   "A diameter on the load path was not measured; a guess never leads to a hang.",
+	assess.UnionNotDescribed: "The union of limb %s is not described: form, bark, diameter of the parent above it.",
+	assess.UnionNotSeen:      "The union of limb %s could not be seen into.",
+	assess.BarkIncluded:      "Bark is turned in at the union of limb %s, or it is a V that nobody has looked into. It is never loaded (common practice, no published source).",
+	assess.AspectHigh:        "Limb %s is nearly as thick as what it grows from.",
+	assess.GoodUnion:         "Limb %s is well thinner than what it grows from.",
+	assess.GroundNotSurveyed: "The ground below the swing has not been surveyed.",
+	assess.GroundTooShort:    "The ground profile ends before the ground that riders and let-go flights can reach.",
+	assess.CrownNotMeasured:  "Height of the tree, lowest foliage and width of the crown are needed for the wind; one is missing.",
+	assess.WindNotDescribed:  "Nothing says how open the site lies to the wind.",
+	assess.GearUnmarked:      "The strength of %s is not known.",
+	assess.GearRetired:       "%s is retired.",
+	assess.SurfaceRating:     "The height of fall is above what %s is rated for: a stated departure that the person in charge signs for.",
+	assess.LineGoesSlack:     "At 90 degrees and beyond the line goes slack and catches with a jerk. Such an amplitude is refused.",
+	assess.NoUseFits:         "No lighter, lower or calmer use meets all checks together.",
+	assess.StandIn:           "A sign could not show that day; looked at instead: %s.",
+	assess.WoodFallback:      "Wood: %s.",
+	assess.WoodSourcesDiffer: "Sources disagree on the strength of this wood; the lowest is used.",
+	assess.OwnMassFromBase:   "The limb was measured at its base alone: its own mass is uncertain by a factor of nearly two.",
+	assess.SpeciesNote:       "Species: %s",
+	assess.AnchorCreeps:      "A sling that does not choke slides along a limb as steep as this.",
+	assess.HeightAssumed:     "The height of the limb above the ground was worked out, not measured.",
+	assess.GustVoid:          "A gust that the tree has stood no longer counts: %s.",
+	assess.RootsByMass:       "The root plate is judged by the mass of the stem, on tests of conifers: a stand-in. A gust that the tree has stood would say more.",
+}
+
+// Reason words a reason in one or two sentences.
+func Reason(r assess.Reason) string {
+	switch {
+	case r.Check != nil:
+		return checkSentence(*r.Check)
+	case r.Code == assess.SignFound:
+		return signSentence(r)
+	case r.Code == assess.FungusFound:
+		return fmt.Sprintf("%s: %s", r.Text, r.Fungus)
+	case r.Code == assess.SignNotVisible:
+		return notVisible(r)
+	case r.Code == assess.LookMissing || r.Code == assess.LookBlocked || r.Code == assess.LookOld:
+		return fmt.Sprintf(reasons[r.Code], zone(r.Zone, r.Text))
+	}
+	text := reasons[r.Code]
+	if countVerbs(text) == 1 {
+		return fmt.Sprintf(text, r.Text)
+	}
+	return text
+}
+
+func checkSentence(c assess.Check) string {
+	at := ""
+	if c.Where.Along > 0 && c.Unit == "Pa" {
+		at = fmt.Sprintf(", %.2f m from its foot", float64(c.Where.Along))
+	}
+	if c.Code == assess.FallHeight {
+		return fmt.Sprintf("%s: %s, at most %s. Margin %s.", Check(c), Quantity(c.Demand, c.Unit), Quantity(c.Capacity, c.Unit), Margin(c.Margin))
+	}
+	return fmt.Sprintf("%s%s: %s asked, %s there. Margin %s.", Check(c), at, Quantity(c.Demand, c.Unit), Quantity(c.Capacity, c.Unit), Margin(c.Margin))
+}
+
+func signSentence(r assess.Reason) string {
+	text := fmt.Sprintf("%s, %s", capital(r.Sign.Name), placements[r.Why])
+	if r.Placement.OnLoadPath && r.Placement.AbovePeople {
+		text = fmt.Sprintf("%s, on the load path and above the people", capital(r.Sign.Name))
+	}
+	if r.Sign.MayMean != "" {
+		text += ": " + r.Sign.MayMean
+	}
+	return text + "."
+}
+
+var placements = map[signs.Why]string{
+	signs.WhyOnLoadPath:       "on the load path",
+	signs.WhyAbovePeople:      "above the people",
+	signs.WhyElsewhere:        "elsewhere on the tree, where it does not matter for this hang",
+	signs.WhyCountsEverywhere: "which speaks of the whole tree",
+	signs.WhyCountsForPlace:   "which counts for the whole place",
+	signs.WhyCleared:          "cleared",
+	signs.WhyLookClear:        "looked at closer and found clear",
+	signs.WhyLookWorse:        "looked at closer and found worse",
+	signs.WhyLookUnclear:      "looked at closer without an answer",
+}
+
+func notVisible(r assess.Reason) string {
+	text := fmt.Sprintf("%s could not show at the look at %s", capital(r.Sign.Name), zone(r.Zone, r.Text))
+	if len(r.Sign.StandIns) > 0 {
+		text += "; look instead for " + strings.Join(r.Sign.StandIns, ", ")
+	}
+	return text + "."
+}
+
+// zone names a zone, with the member where the look is at one.
+func zone(zone, member string) string {
+	name := "the " + strings.ReplaceAll(zone, "_", " ")
+	if zone == "surroundings" {
+		name = "the surroundings"
+	}
+	if member != "" {
+		name += " " + member
+	}
+	return name
+}
+
+func capital(text string) string {
+	if text == "" {
+		return text
+	}
+	return strings.ToUpper(text[:1]) + text[1:]
+}

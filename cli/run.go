@@ -1,0 +1,55 @@
+package cli
+
+import (
+	"fmt"
+	"io"
+
+	"github.com/alecthomas/kong"
+)
+
+// Env is what a command may touch of the world.
+type Env struct {
+	Args   []string // without the program's name
+	Stdout io.Writer
+	Stderr io.Writer
+}
+
+// commands is the command line, one field for each command.
+type commands struct {
+	Check  checkCommand  `cmd:"" help:"Check a survey and list every problem in it."`
+	Assess assessCommand `cmd:"" help:"Work out what follows for every hang of a survey, with the reasons."`
+	Work   workCommand   `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
+	Schema schemaCommand `cmd:"" help:"Print the JSON Schema of the survey document."`
+	Demo   demoCommand   `cmd:"" help:"Write the demo survey into a folder."`
+}
+
+const about = `Judges a tree before a rope swing is hung from it for a day.
+
+Exit codes: 0 done, 1 a file could not be read or written, 2 the input or the
+command line was refused and nothing was done.`
+
+// Run runs one command and returns its exit code.
+func Run(env Env) int {
+	var c commands
+	left := -1
+	parser, err := kong.New(&c, kong.Name("boughline"), kong.Description(about),
+		kong.Writers(env.Stdout, env.Stderr), kong.Exit(func(code int) { left = code }),
+		kong.Bind(env), kong.UsageOnError())
+	if err != nil {
+		fmt.Fprintln(env.Stderr, "boughline:", err)
+		return ExitFailed
+	}
+	parsed, err := parser.Parse(env.Args)
+	if left >= 0 { // help was asked for and printed
+		return left
+	}
+	if err != nil {
+		fmt.Fprintf(env.Stderr, "boughline: %v\nTry: boughline --help\n", err)
+		return ExitRefuse
+	}
+	err = parsed.Run(env)
+	if err != nil {
+		fmt.Fprintln(env.Stderr, "boughline:", err)
+	}
+	return exitCode(err)
+}

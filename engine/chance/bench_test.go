@@ -1,0 +1,17 @@
+package chance
+
+import "testing"
+
+func BenchmarkLimbCase(b *testing.B) {
+	for b.Loop() {
+		if _, err := oakLimb().Chance(); err != nil {
+			b.Fatal(err)
+		}
+	}
+}
+
+func BenchmarkBelowAbove(b *testing.B) {
+	for b.Loop() {
+		BelowAbove(-2, -1, 0.94)
+	}
+}

@@ -1,0 +1,5 @@
+// Package chance gives the probability that a limb gives way: its laws, the
+// figures in closed form and by quadrature, and what evidence does to them.
+//
+// It covers the loads and strengths that were modelled, not defects nobody saw.
+package chance

@@ -1,0 +1,14 @@
+module boughline
+
+go 1.26
+
+require (
+	github.com/agnivade/levenshtein v1.2.1
+	github.com/alecthomas/kong v1.17.0
+	github.com/peterstace/simplefeatures v0.50.0
+	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
+	gonum.org/v1/gonum v0.17.0
+	pgregory.net/rapid v1.3.0
+)
+
+require golang.org/x/text v0.23.0 // indirect

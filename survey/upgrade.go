@@ -1,0 +1,37 @@
+package survey
+
+import "fmt"
+
+// step turns the generic tree of one version into that of the next.
+type step func(root map[string]any)
+
+// steps holds the way from version 1 to 2 at index 0, and so on. Version 1 is
+// the first, so there is none yet.
+var steps []step
+
+// upgrade brings an older document up to the version of the last step.
+func upgrade(root map[string]any, steps []step) {
+	version, ok := root["boughline"].(float64)
+	if !ok || version < 1 {
+		return // the schema refuses it
+	}
+	for i := int(version) - 1; i < len(steps); i++ {
+		steps[i](root)
+		root["boughline"] = float64(i + 2)
+	}
+}
+
+// newerVersion refuses a document of a later program as a whole: its fields
+// may mean something else.
+func newerVersion(root map[string]any) (Problem, bool) {
+	version, ok := root["boughline"].(float64)
+	if !ok || version <= Version {
+		return Problem{}, false
+	}
+	return Problem{
+		Code: CodeNewer, Path: "boughline", Value: fmt.Sprint(version),
+		Fault:    "the document was written by a later program",
+		Expected: fmt.Sprintf("version %d at most", Version),
+		Do:       "read it with the program that wrote it, or a later one",
+	}, true
+}

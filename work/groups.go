@@ -1,0 +1,17 @@
+package work
+
+// groups holds every figure that can be worked out on its own.
+var groups = map[string]figure{
+	"rope":               rope,
+	"clearance":          clearance,
+	"flexlimb":           flexlimb,
+	"pend_drag":          pendDrag,
+	"pend_elastic":       pendElastic,
+	"pend_period":        pendPeriod,
+	"pend_slackjerk":     pendSlackjerk,
+	"pend_spherical":     pendSpherical,
+	"limb":               limbFigure,
+	"reliability_closed": reliabilityClosed,
+	"section":            sectionFigure,
+	"wind":               windOnTree,
+}

@@ -1,0 +1,5 @@
+package work
+
+import "testing"
+
+func TestRope(t *testing.T) { checkGroup(t, "rope", nil) }
