@@ -73,6 +73,7 @@ const (
 	ChangeCloser     = "closer-to-union"
 	ChangeLine       = "other-line"
 	ChangeLower      = "lower-amplitude"
+	ChangeShorter    = "shorter-line"
 	ChangeLessWind   = "less-wind"
 	ChangeMeasure    = "measure"
 	ChangeLook       = "look"
