@@ -17,12 +17,15 @@ type crownWind struct {
 }
 
 // crownWind returns nil where the crown or the wind of the site is not
-// described; the reasons say so.
+// described well enough; the reasons say so.
 func (t *tree) crownWind() (*crownWind, error) {
 	if t.s.Crown == nil || t.s.Crown.BaseHeight == nil || t.s.Crown.Width == nil || t.s.Height == nil || t.survey.Wind == nil {
 		return nil, nil
 	}
 	height, base, width := resolve(t.k, *t.s.Height), resolve(t.k, *t.s.Crown.BaseHeight), resolve(t.k, *t.s.Crown.Width)
+	if height.Low() <= base.High() { // too roughly measured to say that there is a crown
+		return nil, nil
+	}
 	large, err := t.windTree(height.High(), base.Low(), width.High())
 	if err != nil {
 		return nil, err
@@ -32,10 +35,6 @@ func (t *tree) crownWind() (*crownWind, error) {
 }
 
 func (t *tree) windTree(height, base, width quantity.Length) (wind.Tree, error) {
-	if height <= base {
-		return wind.Tree{}, fmt.Errorf("crown.base_height: %.4g m is not below the height of the tree, %.4g m, within their errors; measure both again",
-			float64(base), float64(height))
-	}
 	terrain, ok := t.k.Terrain(t.survey.Wind.Terrain)
 	if !ok {
 		return wind.Tree{}, fmt.Errorf("wind.terrain: %q is no terrain category; expected 0, I, II, III or IV", t.survey.Wind.Terrain)

@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"slices"
 
+	"boughline/engine/signs"
 	"boughline/knowledge"
 	"boughline/quantity"
 	"boughline/survey"
@@ -39,11 +40,30 @@ func assessTree(k *knowledge.Base, rules rules, s *survey.Survey, index int) ([]
 	for i := range t.s.Hangs {
 		rig, err := t.newRig(i)
 		if err != nil {
-			return nil, err
+			hangs = append(hangs, t.notComputed(i, err))
+			continue
 		}
 		hangs = append(hangs, rig.assess())
 	}
 	return hangs, nil
+}
+
+// notComputed is what follows for a hang whose mechanics can't be worked out:
+// nothing is decided in its favour, and signs of the whole tree still count.
+func (t *tree) notComputed(index int, cause error) Hang {
+	h := &t.s.Hangs[index]
+	result := Hang{ID: h.ID, Tree: t.s.ID, TreeName: t.s.Name, Species: t.s.Species, Member: h.Member, Outcome: Unfinished}
+	result.Reasons = []Reason{{Code: NotComputed, Outcome: Unfinished, Path: element(t.path+".hangs", index), Text: cause.Error(), Change: Change{Code: ChangeMeasure}}}
+	for i := range t.s.Findings {
+		f := &t.s.Findings[i]
+		if sign, ok := t.k.Sign(f.Sign); ok {
+			reason := t.signReason(f, sign, signs.Placement{}, element(t.path+".findings", i))
+			result.Reasons = append(result.Reasons, reason)
+			result.Outcome = max(result.Outcome, reason.Outcome)
+		}
+	}
+	slices.SortStableFunc(result.Reasons, moreSerious)
+	return result
 }
 
 // assess judges one hang: every check, every finding, every look.

@@ -65,14 +65,19 @@ func (t *tree) frameMember(b *bough, s *shape) frame.Member {
 		m.ParentAlong = quantity.Length(s.rises)
 	}
 	for _, along := range s.breaks() {
-		section := t.section(s, along)
-		m.Stations = append(m.Stations, frame.Station{Position: s.position(along), Outer: section.mean})
+		wood := t.section(s, along).mean
+		wood.Upright, wood.Across = max(wood.Upright, thinnestBending), max(wood.Across, thinnestBending)
+		m.Stations = append(m.Stations, frame.Station{Position: s.position(along), Outer: wood})
 	}
 	if m.Parent >= 0 { // the frame wants a child to start on the centreline
 		m.Stations = append([]frame.Station{{Position: s.parent.position(s.rises), Outer: m.Stations[0].Outer}}, m.Stations...)
 	}
 	return m
 }
+
+// thinnestBending keeps the stiffness of a twig at a limb's tip, all bark by
+// the table, from vanishing, m. Strength does not take it.
+const thinnestBending = 0.02
 
 // breaks lists the arc lengths at which the outline or the axis changes.
 func (s *shape) breaks() []float64 {

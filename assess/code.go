@@ -33,6 +33,8 @@ const (
 	LookBlocked       Code = "look-blocked"
 	LookOld           Code = "look-out-of-date"
 	SignNotVisible    Code = "sign-not-visible"
+	RidersNotKnown    Code = "riders-not-known"
+	NotComputed       Code = "not-computed"
 	ShapeNotMeasured  Code = "shape-not-measured"
 	DiameterGuessed   Code = "diameter-not-measured"
 	UnionNotDescribed Code = "union-not-described"

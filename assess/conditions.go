@@ -15,6 +15,9 @@ func (r *rig) conditionReasons(u trial) []Reason {
 	list = append(list, r.groundReasons(u)...)
 	list = append(list, r.airReasons()...)
 	list = append(list, r.woodReasons()...)
+	if !r.riders.known() {
+		list = append(list, Reason{Code: RidersNotKnown, Outcome: Unfinished, Path: r.riders.path, Change: Change{Code: ChangeDescribe}, Terms: r.riders.terms})
+	}
 	if !r.girthsAlong() {
 		list = append(list, Reason{Code: OwnMassFromBase, Remark: true, Path: r.on.path + ".stations", Terms: []Term{factTerm("s_ln", "scatter of the mass by the base diameter alone", r.rules.ownMassLogError)}})
 	}

@@ -25,7 +25,7 @@ func (r *rig) findingReasons(people space.People) []Reason {
 	return list
 }
 
-func (r *rig) signReason(f *survey.Finding, sign signs.Sign, placement signs.Placement, path string) Reason {
+func (t *tree) signReason(f *survey.Finding, sign signs.Sign, placement signs.Placement, path string) Reason {
 	judged := signs.Judge(sign, placement, stateOf(f))
 	outcome, remark := outcomeOf(judged.Effect)
 	return Reason{

@@ -20,9 +20,6 @@ func Problems(s *survey.Survey, k *knowledge.Base) []survey.Problem {
 	if s.Wind != nil {
 		n.wind(s.Wind)
 	}
-	for i := range s.Riders {
-		n.riders(&s.Riders[i], element("riders", i))
-	}
 	for i := range s.Chains {
 		n.chain(&s.Chains[i], element("chains", i))
 	}
@@ -52,16 +49,6 @@ func (n *names) wind(w *survey.Wind) {
 		if _, ok := n.k.Beaufort(*w.StopBeaufort); !ok {
 			n.report("wind.stop_beaufort", fmt.Sprint(*w.StopBeaufort), "a Beaufort force from 3 to 10", "state the force at which the site stops")
 		}
-	}
-}
-
-// riders asks for one way to know what the riders weigh.
-func (n *names) riders(r *survey.Riders, path string) {
-	if r.Each == nil && r.Ages == nil && !r.Standard {
-		n.problems = append(n.problems, survey.Problem{
-			Code: survey.CodeMissing, Path: path, Fault: "nothing says what the riders weigh",
-			Expected: "each, ages or standard", Do: "weigh the heaviest rider, or give the range of ages",
-		})
 	}
 }
 

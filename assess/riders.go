@@ -63,10 +63,14 @@ func (g *group) standard(k *knowledge.Base) {
 }
 
 // byAge takes the heavier sex at the oldest age, with the house factor for
-// charts that are a generation old. Riders over the oldest age of the charts
-// count as adults.
+// charts that are a generation old. Riders over the oldest age of the charts,
+// and those of whom nothing is known, count as adults.
 func (g *group) byAge(k *knowledge.Base) {
-	median, high := massAt(k, g.s.Ages.To)
+	oldest := oldestCharted + 1
+	if g.s.Ages != nil {
+		oldest = g.s.Ages.To
+	}
+	median, high := massAt(k, oldest)
 	factor := k.Parameter(knowledge.MassAllowance)
 	n := float64(g.count)
 	g.design = quantity.Mass(n * high.Value * factor.Value)
@@ -77,6 +81,9 @@ func (g *group) byAge(k *knowledge.Base) {
 		factTerm("k", "factor for charts from old surveys", factor),
 	}
 }
+
+// known reports whether anything says what the riders weigh.
+func (g *group) known() bool { return g.s.Each != nil || g.s.Ages != nil || g.s.Standard }
 
 // footReach is how far the feet hang below the seat in the riding posture.
 func footReach(k *knowledge.Base, r *survey.Riders) quantity.Length {

@@ -163,15 +163,35 @@ func (r *rig) fallChecker() checker {
 			return figure{demand: 1}
 		}
 		f.demand, f.where.AtRad, f.where.Along = float64(high.Height), high.Angle, high.Along
-		// Over ground that falls away a rider may fly past the reach of the line.
-		if flight, err := space.FlightFall(r.ground(), swing); err == nil {
-			f.demand = math.Max(f.demand, float64(flight))
-		}
+		f.demand = math.Max(f.demand, r.flightFall(u, swing))
 		return f
 	}
 	return checker{code: FallHeight, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
 		return append(r.spaceTerms(u), factTerm("h_max", "greatest height of fall", r.rules.fallLimit))
 	}}
+}
+
+// flightFall is the greatest height above ground of a rider who lets go. Only
+// where the ground beyond the reach of the line lies lower than all within can
+// it pass that of the seat; elsewhere it is not worked out.
+func (r *rig) flightFall(u trial, s space.Swing) float64 {
+	ground := r.ground()
+	reach := quantity.Length(float64(u.line) * u.amplitude.Sin())
+	within := min(ground.At(-reach), ground.At(reach))
+	beyond := within
+	for _, station := range ground.Stations {
+		if station.Along < -reach || station.Along > reach {
+			beyond = min(beyond, station.Height)
+		}
+	}
+	if beyond >= within {
+		return 0
+	}
+	height, err := space.FlightFall(ground, s)
+	if err != nil { // Fall has refused the same swing
+		return math.Inf(1)
+	}
+	return float64(height)
 }
 
 // obstacleChecker compares the room between the path of the seat and a thing

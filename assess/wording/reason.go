@@ -15,6 +15,8 @@ var reasons = map[assess.Code]string{
 	assess.LookBlocked:       "The look at %s could not be made.",
 	assess.LookOld:           "The look at %s is more than 12 months old.",
 	assess.ShapeNotMeasured:  "The length, direction and inclination of %s were not all measured.",
+	assess.RidersNotKnown:    "Nothing says what the riders weigh; heavy adults are taken.",
+	assess.NotComputed:       "This cannot be worked out: %s.",
 	assess.DiameterGuessed:   "A diameter on the load path was not measured; a guess never leads to a hang.",
 	assess.UnionNotDescribed: "The union of limb %s is not described: form, bark, diameter of the parent above it.",
 	assess.UnionNotSeen:      "The union of limb %s could not be seen into.",
