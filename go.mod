@@ -11,4 +11,9 @@ require (
 	pgregory.net/rapid v1.3.0
 )
 
-require golang.org/x/text v0.23.0 // indirect
+require (
+	github.com/rogpeppe/go-internal v1.16.0 // indirect
+	golang.org/x/sys v0.30.0 // indirect
+	golang.org/x/text v0.23.0 // indirect
+	golang.org/x/tools v0.30.0 // indirect
+)

@@ -122,23 +122,21 @@ func (r *rig) ladder(h *Hang, b battery) Outcome {
 		h.Reasons = append(h.Reasons, Reason{Code: NoUseFits, Outcome: Leave, Path: r.at, Change: Change{Code: ChangeOtherLimb}})
 		return Leave
 	}
-	h.Limits = r.limitsOf(u, h.Reasons)
+	h.Limits = r.limitsOf(u)
 	return outcome
 }
 
-func (r *rig) limitsOf(u trial, reasons []Reason) *Limits {
+func (r *rig) limitsOf(u trial) *Limits {
 	clear := u
 	clear.amplitude = r.spaceAngle(u.amplitude)
 	ahead, behind := r.keptClear(clear)
 	l := &Limits{
 		Use:      Use{Riders: r.riders.count, Mass: u.mass, Seat: r.riders.seat, Amplitude: u.amplitude, Line: u.line, Gust: u.gust},
-		MassEach: u.mass / quantity.Mass(r.riders.count), KeptClear: max(ahead, behind), FallFrom: r.fallFrom(u),
+		MassEach: u.mass / quantity.Mass(r.riders.count), KeptClear: max(ahead, behind), FallFrom: r.fallAt(clear),
 		TestMass: quantity.Mass(float64(r.testPull(u)) / quantity.StandardGravity),
 	}
-	for _, reason := range reasons {
-		if reason.Code == SurfaceRating {
-			l.Departures = append(l.Departures, string(SurfaceRating))
-		}
+	for _, reason := range r.surfaceReasons(clear) {
+		l.Departures = append(l.Departures, string(reason.Code))
 	}
 	return l
 }

@@ -96,7 +96,7 @@ func (r *rig) surfaceReasons(u trial) []Reason {
 	if !ok { // Problems has refused it
 		return nil
 	}
-	fall := r.fallFrom(u)
+	fall := r.fallAt(u)
 	if float64(fall) <= surface.RatedFall.Value {
 		return nil
 	}
@@ -104,9 +104,8 @@ func (r *rig) surfaceReasons(u trial) []Reason {
 		Terms: []Term{{Symbol: "h", Name: "greatest height of fall", Value: float64(fall), Unit: "m"}, factTerm("h_s", "fall that the surface is rated for", surface.RatedFall)}}}
 }
 
-// fallFrom is the greatest height of fall at a use, at the angle of space.
-func (r *rig) fallFrom(u trial) quantity.Length {
-	u.amplitude = r.spaceAngle(u.amplitude)
+// fallAt is the greatest height of fall at an angle of space.
+func (r *rig) fallAt(u trial) quantity.Length {
 	high, err := space.Fall(r.ground(), r.swingAt(u, r.highHeight(unfavourable), false))
 	if err != nil {
 		return 0

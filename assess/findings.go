@@ -31,7 +31,7 @@ func (t *tree) signReason(f *survey.Finding, sign signs.Sign, placement signs.Pl
 	return Reason{
 		Code: SignFound, Outcome: outcome, Remark: remark, Sign: &sign, SignID: sign.ID, Finding: f.ID,
 		Placement: placement, Why: judged.Why, Effect: judged.Effect, Zone: string(sign.Zone), Path: path, Refs: sign.Refs, Text: f.Note,
-		Change: changeOf(judged, sign),
+		Change: changeOf(judged.Effect, sign, placement),
 	}
 }
 
@@ -67,15 +67,15 @@ func outcomeOf(e signs.Effect) (o Outcome, remark bool) {
 
 // changeOf is what would lift a judgement: what only hangs above people may be
 // cleared away, a weak limb leaves the other limbs.
-func changeOf(j signs.Judgement, sign signs.Sign) Change {
-	switch j.Effect {
+func changeOf(e signs.Effect, sign signs.Sign, p signs.Placement) Change {
+	switch e {
 	case signs.BarsUntilCleared:
 		return Change{Code: ChangeClear}
 	case signs.Bars:
 		switch {
 		case sign.Scope == signs.Tree:
 			return Change{Code: ChangeOtherTree}
-		case sign.Scope == signs.Place || j.Why == signs.WhyAbovePeople:
+		case sign.Scope == signs.Place || !p.OnLoadPath:
 			return Change{Code: ChangeClear}
 		}
 		return Change{Code: ChangeOtherLimb}

@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"fmt"
 	"math"
 
 	"boughline/engine/rootplate"
@@ -87,6 +88,22 @@ func (r *rig) stemMass() quantity.Mass {
 func (r *rig) rootPlateBears() quantity.Moment {
 	return max(r.strongestStood().moment, r.byStemMass())
 }
+
+// toldAsGust words a moment at the ground as the gust that makes the same on
+// this tree.
+func (r *rig) toldAsGust(moment float64) string {
+	gust, err := rootplate.EquivalentGust(quantity.Moment(moment), func(u quantity.Speed) (quantity.Moment, error) {
+		load, err := r.air.large.GustLoad(u)
+		return load.Moment, err
+	}, greatestGust)
+	if err != nil {
+		return "more than any gust"
+	}
+	return fmt.Sprintf("as much as a gust of %.0f m/s at 10 m in the open", float64(gust))
+}
+
+// greatestGust bounds the search for an equivalent gust.
+const greatestGust quantity.Speed = 100
 
 func (r *rig) rootPlateTerms() []Term {
 	list := []Term{

@@ -22,6 +22,9 @@ func (r *rig) strengthCheckers() []checker {
 			list = append(list, r.bendingChecker(LimbBending, part, still, byLighter))
 		}
 		list = append(list, r.shearChecker(part), r.repeatedChecker(part))
+		if bends := r.bends(part); len(bends) > 0 {
+			list = append(list, r.acrossGrainChecker(part, bends))
+		}
 	}
 	return append(list, r.jerkChecker())
 }

@@ -155,7 +155,7 @@ func (r *rig) rootPlateChecker() checker {
 	return checker{code: RootPlate, unit: "N m", cure: byCalm, try: try, terms: func(u trial, f figure) []Term {
 		alone, _ := r.stemMomentIn(u, 0, unfavourable, 1, 0)
 		list := append(r.pullTerms(u), r.gustTerm(u), r.dragTerm(),
-			Term{Symbol: "M_s", Name: "overturning moment of the swing alone", Value: alone, Unit: "N m"},
+			Term{Symbol: "M_s", Name: "overturning moment of the swing alone", Value: alone, Unit: "N m", Note: r.toldAsGust(alone)},
 			Term{Symbol: "M_w", Name: "overturning moment of the gust alone", Value: r.windMoment(u, 0, unfavourable), Unit: "N m"})
 		return append(list, r.rootPlateTerms()...)
 	}}

@@ -58,7 +58,7 @@ func hang(h assess.Hang, whole bool) string {
 func use(u assess.Use) string {
 	return fmt.Sprintf("%d %s of %s together, seat and line %s; line %s; %s to each side; gusts to %s",
 		u.Riders, plural("rider", u.Riders), wording.Quantity(float64(u.Mass), "kg"), wording.Quantity(float64(u.Seat), "kg"),
-		wording.Quantity(float64(u.Line), "m"), wording.Quantity(float64(u.Amplitude), "rad"), wording.Quantity(float64(u.Gust), "m/s"))
+		wording.Quantity(float64(u.Line), "m"), wording.Quantity(float64(u.Amplitude), "rad"), wording.AtMost(float64(u.Gust), "m/s"))
 }
 
 func limits(l assess.Limits) string {
@@ -70,7 +70,7 @@ func limits(l assess.Limits) string {
 		wording.AtMost(float64(l.Amplitude), "rad"), wording.AtMost(float64(l.Gust), "m/s"), wording.Quantity(float64(l.Line), "m"),
 		wording.Quantity(float64(l.KeptClear), "m"), wording.Quantity(float64(l.FallFrom), "m"), wording.Quantity(float64(l.TestMass), "kg"))
 	if len(l.Departures) > 0 {
-		text += "; stated departure: " + strings.Join(l.Departures, ", ")
+		text += "; stated departure, to be signed for: " + wording.Departures(l.Departures)
 	}
 	return text
 }

@@ -63,16 +63,32 @@ func TestOwnWeightCutsTheLawOfStrength(t *testing.T) {
 	}
 }
 
-// With fixed moments the test leaves one bivariate normal probability.
+// With a fixed own moment of nearly nothing, the test leaves a bivariate normal
+// probability: P(X < q, X K > t) / P(X K > t).
 func TestLoadTestOfFixedMomentsIsBivariateNormal(t *testing.T) {
-	c := unscattered(Variable[quantity.Stress]{Mean: 42e6, CoV: 0.28}, 10e6, 9e6)
-	c.TestMoment, c.LastingCoV = 11e6, 0.1
+	c := unscattered(Variable[quantity.Stress]{Mean: 42e6, CoV: 0.28}, 1, 19e6)
+	c.TestMoment, c.LastingCoV = 21e6, 0.1
 	x, _ := LognormalOf(42e6, 0.28)
 	lasting, _ := LognormalOf(1, 0.1)
 	xk := Product(x, lasting)
-	h, k := (math.Log(19e6)-xk.Mu)/xk.Sigma, (math.Log(21e6)-x.Mu)/x.Sigma
+	h, k := (math.Log(19e6)-x.Mu)/x.Sigma, (math.Log(21e6)-xk.Mu)/xk.Sigma
 	want := BelowAbove(h, k, x.Sigma/xk.Sigma) / cdf(-k)
-	near(t, "given test", mustChance(t, c).GivenLoadTest.Probability, want, 1e-9)
+	near(t, "given test", mustChance(t, c).GivenLoadTest.Probability, want, 1e-5)
+}
+
+// Two proof loads known with error reweight the density of strength by the
+// chance of having passed them; here with one of them and normal errors replaced by a lognormal
+// factor, the ratio of failure after to before must lie below 1 and fall with the load.
+func TestEvidenceNeverRaisesTheChance(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		got := mustChance(t, drawLimb(t))
+		if got.GivenOwnWeight.Probability > got.Prior.Probability*slack {
+			t.Fatalf("own weight carried: %v, before %v", got.GivenOwnWeight, got.Prior)
+		}
+		if got.GivenLoadTest.Probability > got.GivenOwnWeight.Probability*slack {
+			t.Fatalf("load test passed: %v, before %v", *got.GivenLoadTest, got.GivenOwnWeight)
+		}
+	})
 }
 
 // bruteForce works the three probabilities out by plain sums over own moment,
@@ -103,10 +119,12 @@ func bruteForce(c LimbCase) (prior, ownWeight, loadTest float64) {
 		s, ws := m.self.At(zs), phi(zs)*step
 		over(-reach, func(x, w float64) { fails += ws * w * rides(x-s) })
 		over(deviate(s), func(x, w float64) { failsCarrying += ws * w * rides(x-s); carries += ws * w })
-		over(deviate(s+m.test), func(_, w float64) { passes += ws * w })
 		for zk := -7.0; zk <= 7; zk += 0.25 {
 			k, wk := m.lasting.At(zk), phi(zk)*0.25
-			over(deviate(s+m.test), func(x, w float64) { failsTested += ws * wk * w * rides(x*k-s) })
+			over(deviate(math.Max(s, (s+m.test)/k)), func(x, w float64) {
+				passes += ws * wk * w
+				failsTested += ws * wk * w * rides(x-s)
+			})
 		}
 	}
 	return fails, failsCarrying / carries, failsTested / passes
@@ -124,7 +142,7 @@ func TestChanceMatchesBruteForceIntegration(t *testing.T) {
 		prior, ownWeight, loadTest := bruteForce(c)
 		t.Logf("%s: %.3e beta %.2f, %.3e beta %.2f, %.3e beta %.2f", name, got.Prior.Probability, got.Prior.Beta,
 			got.GivenOwnWeight.Probability, got.GivenOwnWeight.Beta, got.GivenLoadTest.Probability, got.GivenLoadTest.Beta)
-		const both = 1e-6 // relative error of either way
+		const both = 1e-5 // relative error of either way
 		near(t, name+" prior", got.Prior.Probability, prior, both)
 		near(t, name+" given own weight", got.GivenOwnWeight.Probability, ownWeight, both)
 		near(t, name+" given load test", got.GivenLoadTest.Probability, loadTest, both)
@@ -145,8 +163,8 @@ func TestChanceMatchesSampling(t *testing.T) {
 		fail += indicator(x < s+q)
 		carry += indicator(x > s)
 		failCarrying += indicator(x > s && x < s+q)
-		pass += indicator(x > s+m.test)
-		failTested += indicator(x > s+m.test && x*k < s+q)
+		pass += indicator(x > s && x*k > s+m.test)
+		failTested += indicator(x > s && x*k > s+m.test && x < s+q)
 	}
 	got := mustChance(t, c)
 	for _, row := range []struct {
@@ -189,7 +207,7 @@ func drawLimb(t *rapid.T) LimbCase {
 }
 
 // slack is the error of the quadrature that may hide in a comparison.
-const slack = 1 + 1e-7
+const slack = 1 + 1e-5
 
 func TestHeavierRideNeverLowersTheChance(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {

@@ -1,0 +1,20 @@
+package cli
+
+import (
+	"os"
+	"testing"
+
+	"github.com/rogpeppe/go-internal/testscript"
+)
+
+// TestMain lets the scripts call the program by its name.
+func TestMain(m *testing.M) {
+	testscript.Main(m, map[string]func(){
+		"boughline": func() { os.Exit(Run(Env{Args: os.Args[1:], Stdout: os.Stdout, Stderr: os.Stderr})) },
+	})
+}
+
+// TestScripts runs every script in testdata/script. They read as a manual.
+func TestScripts(t *testing.T) {
+	testscript.Run(t, testscript.Params{Dir: "testdata/script"})
+}
