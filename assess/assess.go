@@ -167,7 +167,9 @@ func marginOf(r Reason) float64 {
 
 // checkChange is the smallest change that would alter the outcome of a check.
 func checkChange(c *Check) Change {
-	if c.Alone == Unfinished {
+	if c.Alone == Unfinished && c.Best < 1 {
+		return Change{Code: ChangeLighterAndMeasure}
+	} else if c.Alone == Unfinished {
 		return Change{Code: ChangeMeasure}
 	}
 	switch c.Code {

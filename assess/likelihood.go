@@ -28,7 +28,7 @@ func (r *rig) chanceChecker(code Code, part *limbPart, at func(trial) *cut) chec
 	target := r.rules.targetBeta.Value
 	try := func(u trial, side scenario) figure {
 		c := at(u)
-		figures, err := r.limbCase(u, c).Chance()
+		figures, err := r.limbCase(u, c, side).Chance()
 		f := figure{demand: target, where: place(c, 0, code)}
 		if err == nil && figures.GivenLoadTest != nil {
 			f.capacity = math.Min(figures.GivenLoadTest.Beta, greatestBeta)
@@ -60,25 +60,38 @@ func (r *rig) mostStressed(part *limbPart, u trial) *cut {
 
 // limbCase states the laws of one section (model error and member factor in
 // its strength, the season's largest ride once at the design amplitude).
-func (r *rig) limbCase(u trial, c *cut) chance.LimbCase {
+//
+// The favourable scenario asks what better measuring could show: the section
+// at its favourable 5 % value, known as well as a tape knows it.
+func (r *rig) limbCase(u trial, c *cut, side scenario) chance.LimbCase {
 	strength := r.species.strength
+	outline, cov := c.section.mean, c.section.cov
+	if side == favourable {
+		outline, cov = c.section.thick, math.Min(cov, 3*r.tapeSd())
+	}
 	form := 1.0
 	if c.along == 0 {
-		form = r.formFactor(c.on, unfavourable)
+		form = r.formFactor(c.on, side)
 	}
 	mean := r.meanOf(u)
 	ride := r.momentPerNewton(c) * float64(swing.PeakPull(mean.mass, angle(r.rules.designAmplitude)))
 	planned := r.momentPerNewton(c) * float64(r.testPull(u))
-	upright, across := c.section.mean.SectionModulus()
+	upright, across := outline.SectionModulus()
 	return chance.LimbCase{
 		Strength: chance.Variable[quantity.Stress]{
 			Mean: strength.Mean * quantity.Stress(form), CoV: math.Hypot(strength.CoV, r.rules.modelCoV.Value)},
-		SectionModulus: chance.Variable[quantity.Volume]{Mean: quantity.Volume(math.Min(upright, across)), CoV: c.section.cov},
+		SectionModulus: chance.Variable[quantity.Volume]{Mean: quantity.Volume(math.Min(upright, across)), CoV: cov},
 		SelfMoment:     chance.Variable[quantity.Moment]{Mean: quantity.Moment(momentOf(c.self)), CoV: r.ownMassCoV()},
 		RideMoment:     chance.Variable[quantity.Moment]{Mean: quantity.Moment(ride), CoV: mean.cov},
 		TestMoment:     quantity.Moment(planned),
 		LastingCoV:     r.rules.lastingCoV.Value,
 	}
+}
+
+// tapeSd is the relative standard deviation of a taped diameter.
+func (r *rig) tapeSd() float64 {
+	sd, _ := r.k.Method(quantity.Taped, quantity.Length(0).Name())
+	return sd.Value
 }
 
 // meanMass is the mean mass of riders and seat with its variation.
@@ -122,7 +135,7 @@ func (r *rig) girthsAlong() bool {
 }
 
 func (r *rig) chanceTerms(u trial, c *cut) []Term {
-	limb := r.limbCase(u, c)
+	limb := r.limbCase(u, c, unfavourable)
 	list := []Term{
 		factTerm("beta_t", "target reliability index for a year of outings", r.rules.targetBeta),
 		{Symbol: "R", Name: "strength of the limb, mean", Value: float64(limb.Strength.Mean), Unit: "Pa", Note: percent("variation", limb.Strength.CoV),
