@@ -190,7 +190,10 @@ func checkChange(c *Check) Change {
 		if c.Alone == WithinLimits {
 			return Change{Code: ChangeLessWind}
 		}
-		return Change{Code: ChangeOtherTree}
+		if c.Code == StemBending || c.Code == RootPlate {
+			return Change{Code: ChangeOtherTree}
+		}
+		return Change{Code: ChangeCloser}
 	}
 	if c.Alone == WithinLimits {
 		return Change{Code: ChangeLighter}

@@ -76,23 +76,35 @@ func (r *rig) cutStem() {
 // the hang point, the weight of the limb and the gust on all above, the wind
 // blowing in the worst direction.
 func (r *rig) stemMoment(u trial, height float64, side scenario, rideFactor, windFactor float64) (moment float64, at quantity.Angle) {
-	wind := windFactor * r.windMoment(u, height, side)
-	return r.stemMomentIn(u, height, side, rideFactor, wind)
+	p := r.pullMoment(u, height, side, rideFactor, r.limbWeightAbout(height))
+	return p.value + windFactor*r.windMoment(u, height, side), p.at
 }
 
-func (r *rig) stemMomentIn(u trial, height float64, side scenario, rideFactor, wind float64) (moment float64, at quantity.Angle) {
-	stem := r.on.stem()
-	point := stem.position(height)
-	hang := r.on.position(float64(r.armOf(side)))
-	foot := r.limbs[len(r.limbs)-1].on.position(0)
-	own := r.ownAtFoot()
-	weight := own.Moment.Add(foot.Sub(point).Cross(own.Force))
+// pullMoment is the greatest moment about a point of the stem from the pull at
+// the hang point, with a steady moment added.
+func (r *rig) pullMoment(u trial, height float64, side scenario, rideFactor float64, steady quantity.Vec3) peak {
+	point := r.on.stem().position(height)
+	lever := r.on.position(float64(r.armOf(side))).Sub(point)
 	swings := r.swings(u, angle(r.rules.designAmplitude), rideFactor, 0)
-	p := swings.greatest(func(l loads) float64 {
-		m := weight.Add(hang.Sub(point).Cross(l.pull))
+	return swings.greatest(func(l loads) float64 {
+		m := steady.Add(lever.Cross(l.pull))
 		return math.Hypot(m.X, m.Y)
 	})
-	return p.value + wind, p.at
+}
+
+// limbWeightAbout is the moment of the limb's own weight about a point of the
+// stem.
+func (r *rig) limbWeightAbout(height float64) quantity.Vec3 {
+	foot := r.limbs[len(r.limbs)-1].on.position(0)
+	own := r.ownAtFoot()
+	return own.Moment.Add(foot.Sub(r.on.stem().position(height)).Cross(own.Force))
+}
+
+// overturning is the moment at the ground that swing and gust add to a tree
+// that stands under its own weight.
+func (r *rig) overturning(u trial, side scenario) (moment float64, at quantity.Angle) {
+	p := r.pullMoment(u, 0, side, r.rules.rideFactor.Value, quantity.Vec3{})
+	return p.value + r.rules.windFactor.Value*r.windMoment(u, 0, side), p.at
 }
 
 // ownAtFoot is what the limb's own weight does at its foot on the stem.
@@ -149,11 +161,11 @@ func (r *rig) stemChecker() checker {
 // estimate from the mass of its stem, whichever proves more.
 func (r *rig) rootPlateChecker() checker {
 	try := func(u trial, side scenario) figure {
-		moment, at := r.stemMoment(u, 0, side, r.rules.rideFactor.Value, r.rules.windFactor.Value)
+		moment, at := r.overturning(u, side)
 		return figure{moment, float64(r.rootPlateBears()), Where{Part: "root plate", Case: string(RootPlate), AtRad: at}}
 	}
 	return checker{code: RootPlate, unit: "N m", cure: byCalm, try: try, terms: func(u trial, f figure) []Term {
-		alone, _ := r.stemMomentIn(u, 0, unfavourable, 1, 0)
+		alone := r.pullMoment(u, 0, unfavourable, 1, quantity.Vec3{}).value
 		list := append(r.pullTerms(u), r.gustTerm(u), r.dragTerm(),
 			Term{Symbol: "M_s", Name: "overturning moment of the swing alone", Value: alone, Unit: "N m", Note: r.toldAsGust(alone)},
 			Term{Symbol: "M_w", Name: "overturning moment of the gust alone", Value: r.windMoment(u, 0, unfavourable), Unit: "N m"})

@@ -24,8 +24,8 @@ var scales = map[string][]scale{
 	"rad": {{0, 180 / math.Pi, "deg"}},
 }
 
-// Quantity writes a value in an SI unit for people: four significant digits
-// at most, in the unit that reads best.
+// Quantity writes a value in an SI unit for people: three significant digits,
+// all before the decimal point, in the unit that reads best.
 func Quantity(value float64, unit string) string {
 	for _, s := range scales[unit] {
 		if math.Abs(value) >= s.from {
@@ -41,12 +41,13 @@ func Quantity(value float64, unit string) string {
 }
 
 func digits(value float64) string {
-	if value != 0 && math.Abs(value) < 1e-3 {
+	a := math.Abs(value)
+	if a != 0 && a < 1e-3 {
 		return strconv.FormatFloat(value, 'e', 1, 64)
 	}
-	places := 3
-	if a := math.Abs(value); a >= 1 {
-		places = max(0, 2-int(math.Log10(a)))
+	places := 0
+	if a != 0 {
+		places = max(0, 2-int(math.Floor(math.Log10(a))))
 	}
 	text := strconv.FormatFloat(value, 'f', places, 64)
 	if strings.Contains(text, ".") {

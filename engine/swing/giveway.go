@@ -57,7 +57,7 @@ func GiveWay(limb LimbAtHang, mass quantity.Mass, length quantity.Length, amplit
 }
 
 // giveWayPrecision leaves the factor right to 1e-6.
-var giveWayPrecision = numeric.Tolerance{Relative: 1e-7, Absolute: 1e-8}
+var giveWayPrecision = numeric.Tolerance{Relative: 1e-8, Absolute: 1e-9}
 
 // stiffest is the greatest frequency that is followed in time.
 const stiffest quantity.Frequency = 6
@@ -92,7 +92,7 @@ func (l LimbAtHang) giveWay(mass quantity.Mass, length quantity.Length, amplitud
 	return GivenWay{
 		Factor: quantity.Proportion(1 + math.Max(excess, 0)),
 		Sag:    peak.sag * quantity.Length(s.Vertical.Stiffness/vertical),
-		Slack:  peak.leastPull < 0,
+		Slack:  peak.slack,
 	}, nil
 }
 
@@ -128,12 +128,13 @@ func (l LimbAtHang) along(direction quantity.Vec3) (quantity.Stiffness, error) {
 }
 
 type yieldingPeak struct {
-	force, leastPull quantity.Force
-	sag              quantity.Length
+	force quantity.Force // on the limb
+	sag   quantity.Length
+	slack bool
 }
 
-// peak follows two swings there and back on a rigid support's time, from the
-// line held at the angle.
+// peak follows two swings there and back, by the time on a rigid support, from
+// the line held at the angle.
 func (s YieldingSwing) peak(angle quantity.Angle, tolerance numeric.Tolerance) (yieldingPeak, error) {
 	start := s.Held(angle)
 	period, err := Period(s.Length, angle)
@@ -145,26 +146,24 @@ func (s YieldingSwing) peak(angle quantity.Angle, tolerance numeric.Tolerance) (
 		return yieldingPeak{}, err
 	}
 	run := newYieldingRun(s)
-	seen := observer{
-		observe(run.resultant, run.resultantRate),
-		observe(run.pull, run.pullRate),
-		run.observer[yieldingSag],
-	}
+	seen := observer{observe(run.resultant, run.resultantRate), run.observer[yieldingSag]}
 	y := []float64{float64(start.X), float64(start.Y), float64(start.Angle), 0, 0, 0}
 	in, err := numeric.NewIntegrator(run, 0, y, tolerance)
 	if err != nil {
 		return yieldingPeak{}, fmt.Errorf("start of the motion: %w", err)
 	}
-	in.Watch(seen.events(), seen.hit)
+	slackens := numeric.Event{Value: func(_ float64, y []float64) float64 { return run.pull(y) }, Direction: numeric.Falling}
+	slack := false
+	in.Watch(append(seen.events(), slackens), func(h numeric.Hit) {
+		seen.hit(h)
+		slack = slack || h.Event == len(seen)
+	})
 	seen.all(0, y)
 	if _, err := in.Run(float64(end)); err != nil {
 		return yieldingPeak{}, fmt.Errorf("motion: %w", err)
 	}
 	seen.all(in.Time(), in.State())
-	return yieldingPeak{
-		force: quantity.Force(seen[0].most.value), leastPull: quantity.Force(seen[1].least.value),
-		sag: quantity.Length(seen[2].most.value),
-	}, nil
+	return yieldingPeak{quantity.Force(seen[0].most.value), quantity.Length(seen[1].most.value), slack}, nil
 }
 
 // resultant is the size of the force on the limb.
