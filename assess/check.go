@@ -35,14 +35,6 @@ func (f figure) margin() float64 {
 	return f.capacity / f.demand
 }
 
-// worse returns the figure with the lesser margin.
-func worse(a, b figure) figure {
-	if b.margin() < a.margin() {
-		return b
-	}
-	return a
-}
-
 // cure says which smaller use can help a check.
 type cure int
 

@@ -11,7 +11,7 @@ type assessCommand struct {
 	File    string `arg:"" help:"Survey document (JSON)."`
 	Hang    string `help:"Only this hang, with all its checks." placeholder:"ID"`
 	JSON    bool   `name:"json" help:"Print the assessment as JSON."`
-	Explain string `help:"Open one reason or check down to formula, values, limits and sources." placeholder:"REASON"`
+	Explain string `help:"Open one reason or check, or all, down to formula, values, limits and sources." placeholder:"REASON"`
 }
 
 // Run assesses a survey. An outcome stored in a file is never believed: the

@@ -11,22 +11,25 @@ import (
 	"boughline/source"
 )
 
-// explain opens one reason or check of every hang down to formula, values,
-// limits and sources.
+// everything opens all reasons and checks.
+const everything assess.Code = "all"
+
+// explain opens one reason or check of every hang, or all of them, down to
+// formula, values, limits and sources.
 func explain(w io.Writer, a assess.Assessment, code assess.Code) error {
 	var b strings.Builder
 	var known []string
 	for _, h := range a.Hangs {
 		for _, c := range h.Checks {
 			known = append(known, string(c.Code))
-			if c.Code == code {
+			if c.Code == code || code == everything {
 				b.WriteString(explainCheck(h, c))
 			}
 		}
 		for _, r := range h.Reasons {
 			if r.Check == nil {
 				known = append(known, string(r.Code))
-				if r.Code == code {
+				if r.Code == code || code == everything {
 					b.WriteString(explainReason(h, r))
 				}
 			}

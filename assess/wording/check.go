@@ -26,7 +26,7 @@ var checks = map[assess.Code]checkEntry{
 		"beam theory; Saint-Venant torsion of an ellipse"},
 	assess.LimbRepeated: {"Repeated load on limb %s",
 		"sigma_up/min(k_1 f_mean, f_p) + sigma_side/min(k_2 f_mean, f_p) <= 1 at riding level",
-		"Wood Handbook fatigue figures (from memory); added on the safe side (house)"},
+		"Wood Handbook fatigue figures (from memory); added, which is cautious (house)"},
 	assess.LimbAcrossGrain: {"Splitting of the bent limb %s",
 		"k_90 4 M/(3 A R) <= f_t90, M the moment that straightens the bend",
 		"curved beams, round form; tests of glued beams found 2 to 4 times theory (Cheung & Sorensen 1983)"},

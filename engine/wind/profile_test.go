@@ -123,45 +123,6 @@ func TestOpenReference(t *testing.T) {
 	})
 }
 
-// Means of 0.836 B^1.5 (World Meteorological Organization, from memory) lie in the
-// ranges of the National Weather Service's page for forces 3 to 10.
-func TestBeaufortMeansLieInTheirRanges(t *testing.T) {
-	for i, want := range []float64{4.34, 6.69, 9.35, 12.29, 15.48, 18.92, 22.57, 26.44} {
-		force := 3 + i
-		mean, err := BeaufortMean(force)
-		if err != nil {
-			t.Fatal(err)
-		}
-		low, high, err := BeaufortRange(force)
-		if err != nil {
-			t.Fatal(err)
-		}
-		near(t, "mean", float64(mean), want, 0.006)
-		if mean < low || mean > high {
-			t.Errorf("force %d: mean %v outside %v to %v", force, mean, low, high)
-		}
-	}
-	low, high, err := BeaufortRange(5)
-	if err != nil {
-		t.Fatal(err)
-	}
-	near(t, "force 5, lowest", float64(low), 8.75, 0.005)
-	near(t, "force 5, highest", float64(high), 10.80, 0.005)
-}
-
-func TestBeaufortRefuses(t *testing.T) {
-	for _, force := range []int{-1, 13} {
-		if _, err := BeaufortMean(force); err == nil {
-			t.Errorf("mean of force %d: no error", force)
-		}
-	}
-	for _, force := range []int{2, 11} {
-		if _, _, err := BeaufortRange(force); err == nil {
-			t.Errorf("range of force %d: no error", force)
-		}
-	}
-}
-
 func TestProfileRefuses(t *testing.T) {
 	for name, spoil := range map[string]func(*Profile){
 		"negative speed":  func(p *Profile) { p.Basic = -1 },
