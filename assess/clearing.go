@@ -27,13 +27,19 @@ func (r *rig) keptClear(u trial) (ahead, behind quantity.Length) {
 	return space.KeptClear(flights.Positive.Along, u.line, rule), space.KeptClear(flights.Negative.Along, u.line, rule)
 }
 
-// people is the plan of everywhere that people are while the swing is in use.
-func (r *rig) people(u trial) space.People {
+// band is the ground to be kept clear: along the swing line, and as wide as
+// bodies and the standard's room to the side.
+func (r *rig) band(u trial) space.People {
 	ahead, behind := r.keptClear(u)
-	p := space.People{
+	return space.People{
 		Hang: r.hangPoint(), SwingAzimuth: r.azimuth, Ahead: ahead, Behind: behind,
 		HalfWidth: quantity.Length(math.Max(r.rules.bodyOutline.Value, r.rules.sideShare.Value*float64(u.line)+r.rules.sideConstant.Value)),
 	}
+}
+
+// people is the plan of everywhere that people are while the swing is in use.
+func (r *rig) people(u trial) space.People {
+	p := r.band(u)
 	for _, spot := range r.h.Waiting {
 		p.Places = append(p.Places, space.Disc{Centre: spotPosition(spot.Azimuth.Value, spot.Distance.Value), Radius: quantity.Length(r.rules.waitingRadius.Value)})
 	}

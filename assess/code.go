@@ -35,6 +35,7 @@ const (
 	LookOld           Code = "look-out-of-date"
 	SignNotVisible    Code = "sign-not-visible"
 	RidersNotKnown    Code = "riders-not-known"
+	WaitingTooNear    Code = "waiting-too-near"
 	NotComputed       Code = "not-computed"
 	ShapeNotMeasured  Code = "shape-not-measured"
 	DiameterGuessed   Code = "diameter-not-measured"
@@ -90,5 +91,6 @@ const (
 	ChangeMark              = "find-mark"
 	ChangeDescribe          = "describe"
 	ChangeDeeperFill        = "softer-ground"
+	ChangeMovePeople        = "move-people"
 	ChangeMoveThing         = "move-obstacle"
 )

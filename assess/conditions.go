@@ -5,6 +5,7 @@ import (
 
 	"boughline/engine/space"
 	"boughline/quantity"
+	"boughline/survey"
 )
 
 // conditionReasons lists what is missing or remarkable about the hang beyond
@@ -84,7 +85,28 @@ func (r *rig) groundReasons(u trial) []Reason {
 	if _, measured := r.hangHeight(); !measured {
 		list = append(list, Reason{Code: HeightAssumed, Remark: true, Path: r.at + ".height"})
 	}
-	return append(list, r.surfaceReasons(u)...)
+	list = append(list, r.surfaceReasons(u)...)
+	return append(list, r.waitingReasons(u)...)
+}
+
+// waitingReasons names the places where people wait or walk within the length
+// that is to be kept clear.
+func (r *rig) waitingReasons(u trial) []Reason {
+	var list []Reason
+	band := r.band(u)
+	near := func(spots []survey.Spot, path string, room quantity.Length) {
+		for i, spot := range spots {
+			distance := band.Distance(spotPosition(spot.Azimuth.Value, spot.Distance.Value))
+			if distance >= room {
+				continue
+			}
+			list = append(list, Reason{Code: WaitingTooNear, Outcome: Unfinished, Path: element(path, i), Change: Change{Code: ChangeMovePeople},
+				Terms: []Term{{Symbol: "d", Name: "distance to the ground that is kept clear", Value: float64(distance), Unit: "m"}}})
+		}
+	}
+	near(r.h.Waiting, r.at+".waiting", quantity.Length(r.rules.waitingRadius.Value))
+	near(r.h.WayIn, r.at+".way_in", quantity.Length(r.rules.wayHalfWidth.Value))
+	return list
 }
 
 // profileSlack is how much of the kept-clear length the profile may miss, m.

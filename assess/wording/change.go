@@ -22,6 +22,7 @@ var changes = map[string]string{
 	assess.ChangeMark:              "find the mark, or take a part that has one",
 	assess.ChangeDescribe:          "describe it",
 	assess.ChangeDeeperFill:        "softer ground or a lower swing",
+	assess.ChangeMovePeople:        "another waiting place or way in",
 	assess.ChangeMoveThing:         "another swing direction, or move it",
 }
 

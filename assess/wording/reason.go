@@ -16,6 +16,7 @@ var reasons = map[assess.Code]string{
 	assess.LookOld:           "The look at %s is more than 12 months old.",
 	assess.ShapeNotMeasured:  "The length, direction and inclination of %s were not all measured.",
 	assess.RidersNotKnown:    "Nothing says what the riders weigh; heavy adults are taken.",
+	assess.WaitingTooNear:    "People would wait or walk on ground that has to be kept clear.",
 	assess.NotComputed:       "This cannot be worked out: %s.",
 	assess.DiameterGuessed:   "A diameter on the load path was not measured; a guess never leads to a hang.",
 	assess.UnionNotDescribed: "The union of limb %s is not described: form, bark, diameter of the parent above it.",
