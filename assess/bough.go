@@ -93,8 +93,12 @@ func (s *shape) breaks() []float64 {
 
 func (t *tree) material() frame.Material {
 	young := quantity.Stress(t.species.wood.MOE.Value)
-	return frame.Material{Young: young, Shear: young / shearRatio}
+	return frame.Material{Young: young, Shear: young / shearRatio, Density: traceDensity}
 }
+
+// traceDensity keeps the mass matrix of the frame regular, kg/m3: the weight of
+// the wood stands in the lumped masses, spread by its girth over bark.
+const traceDensity = 1
 
 // shearRatio is Young's modulus along the grain over the shear modulus of
 // hardwoods and softwoods, about 14 to 17 (Wood Handbook GTR-190, table 5-1,

@@ -74,7 +74,7 @@ func (r *rig) limbCase(u trial, c *cut, side scenario) chance.LimbCase {
 		form = r.formFactor(c.on, side)
 	}
 	mean := r.meanOf(u)
-	ride := r.momentPerNewton(c) * float64(swing.PeakPull(mean.mass, angle(r.rules.designAmplitude)))
+	ride := r.momentPerNewton(c) * float64(swing.PeakPull(mean.mass, angle(r.rules.designAmplitude))) * r.dynamicFactor(u.line)
 	planned := r.momentPerNewton(c) * float64(r.testPull(u))
 	upright, across := outline.SectionModulus()
 	return chance.LimbCase{
@@ -113,10 +113,10 @@ func (r *rig) meanOf(u trial) meanMass {
 func (r *rig) momentPerNewton(c *cut) float64 { return (momentOf(c.far[2]) + momentOf(c.near[2])) / 2 }
 
 // testPull is the total of the load test: a multiple of the greatest riding
-// pull at the design mass.
+// pull at the design mass, the limb giving way.
 func (r *rig) testPull(u trial) quantity.Force {
 	pull := swing.PeakPull(u.mass+r.riders.seat, angle(r.rules.designAmplitude))
-	return pull * quantity.Force(r.rules.testFactor.Value)
+	return pull * quantity.Force(r.rules.testFactor.Value*r.dynamicFactor(u.line))
 }
 
 // ownMassCoV is the scatter of the limb's own mass: by its girths, or much

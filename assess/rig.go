@@ -3,7 +3,6 @@ package assess
 import (
 	"fmt"
 
-	"boughline/engine/frame"
 	"boughline/quantity"
 	"boughline/survey"
 )
@@ -20,7 +19,7 @@ type rig struct {
 	gearAt  string
 	bough   *bough
 	limbs   []limbPart // from the hang's limb down to the one on the stem
-	stiff   quantity.Stiffness
+	springs springs
 	heading quantity.Vec3 // swing direction
 	azimuth quantity.Angle
 	air     *crownWind // nil where crown or wind are not known
@@ -50,7 +49,7 @@ func (t *tree) newRig(index int) (*rig, error) {
 	if r.bough, err = t.newBough(r.on, r.arm); err != nil {
 		return nil, fmt.Errorf("%s: limb %q: %w", r.at, r.h.Member, err)
 	}
-	if r.stiff, err = r.stiffnessAtHang(); err != nil {
+	if r.springs, err = r.springsAtHang(); err != nil {
 		return nil, fmt.Errorf("%s: limb %q: %w", r.at, r.h.Member, err)
 	}
 	r.cutLimbs()
@@ -95,24 +94,6 @@ func (r *rig) cutLimbs() {
 		until = s.rises
 	}
 }
-
-// stiffnessAtHang is the vertical stiffness of the limb at the hang point,
-// with the wood inside the bark as measured. The stem counts as rigid.
-func (r *rig) stiffnessAtHang() (quantity.Stiffness, error) {
-	analysis, err := r.bough.frame.Analyse(frame.Options{ElementLength: elementLength})
-	if err != nil {
-		return 0, err
-	}
-	flexibility, err := analysis.Flexibility(r.bough.armAt(r.arm.Value))
-	if err != nil {
-		return 0, err
-	}
-	return quantity.Stiffness(1 / flexibility[2][2]), nil
-}
-
-// elementLength is that of the finite elements of a limb, m. Elements are
-// exact for linear taper, so few are enough.
-const elementLength = 0.5
 
 // swings is the swing case of a trial.
 func (r *rig) swings(u trial, amplitude quantity.Angle, rideFactor, wind float64) swingCase {

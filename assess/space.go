@@ -65,7 +65,7 @@ func (r *rig) swingAt(u trial, height quantity.Length, lowered bool) space.Swing
 	s := space.Swing{HangHeight: height, Line: u.line, FootReach: r.riders.reach, Amplitude: u.amplitude}
 	if lowered {
 		pull := swing.PeakPull(u.mass+r.riders.seat, min(u.amplitude, angle(r.rules.designAmplitude)))
-		sag := quantity.Length(float64(pull) / float64(r.stiff))
+		sag := quantity.Length(float64(pull) / float64(r.springs.vertical))
 		stretch := quantity.Length(float64(pull) / float64(r.lineStiffness(u.line, softest)))
 		s = s.Lowered(sag, stretch)
 	}

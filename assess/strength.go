@@ -13,7 +13,7 @@ import (
 
 // strengthCheckers lists the checks of wood under the riders in still air.
 func (r *rig) strengthCheckers() []checker {
-	still := func(trial, scenario) float64 { return 0 }
+	still := actions{wind: func(trial, scenario) float64 { return 0 }, dynamic: func(trial) float64 { return 1 }}
 	var list []checker
 	for i := range r.limbs {
 		part := &r.limbs[i]
@@ -29,18 +29,22 @@ func (r *rig) strengthCheckers() []checker {
 	return append(list, r.jerkChecker())
 }
 
-// windOn is the factored wind force on the hang's limb at a trial.
-type windOn func(trial, scenario) float64
+// actions are what acts on the hang's limb at a trial beside the pull on a
+// rigid support: the factored wind force, and the dynamic factor on the pull.
+type actions struct {
+	wind    func(trial, scenario) float64
+	dynamic func(trial) float64
+}
 
 // bendingChecker compares the greatest fibre stress between union and hang
 // point with the design strength of the wood.
-func (r *rig) bendingChecker(code Code, part *limbPart, wind windOn, cured cure) checker {
+func (r *rig) bendingChecker(code Code, part *limbPart, act actions, cured cure) checker {
 	amplitude := angle(r.rules.designAmplitude)
 	try := func(u trial, side scenario) figure {
 		f := figure{capacity: float64(r.species.design)}
 		for i := range part.cuts[1:] {
 			c := &part.cuts[1+i]
-			swings := r.swings(u, amplitude, r.rules.rideFactor.Value, wind(u, side))
+			swings := r.swings(u, amplitude, r.rules.rideFactor.Value*act.dynamic(u), act.wind(u, side))
 			if p := swings.greatest(func(l loads) float64 { return c.stress(l, side) }); p.value >= f.demand {
 				f.demand, f.where = p.value, place(c, p.at, code)
 			}
@@ -60,11 +64,11 @@ func (c *cut) stress(l loads, side scenario) float64 {
 
 // unionChecker compares the bending moment at the foot of a limb with what
 // the union bears.
-func (r *rig) unionChecker(code Code, part *limbPart, wind windOn, cured cure) checker {
+func (r *rig) unionChecker(code Code, part *limbPart, act actions, cured cure) checker {
 	c := &part.cuts[0]
 	amplitude := angle(r.rules.designAmplitude)
 	try := func(u trial, side scenario) figure {
-		swings := r.swings(u, amplitude, r.rules.rideFactor.Value, wind(u, side))
+		swings := r.swings(u, amplitude, r.rules.rideFactor.Value*act.dynamic(u), act.wind(u, side))
 		p := swings.greatest(func(l loads) float64 { return c.stress(l, side) })
 		capacity, moment := r.unionCapacity(part, c, p, side)
 		return figure{moment, capacity, place(c, p.at, code)}
@@ -177,7 +181,7 @@ func (r *rig) jerkChecker() checker {
 	slack := r.slack()
 	try := func(u trial, side scenario) figure {
 		weight := (u.mass + r.riders.seat).Weight()
-		force := swing.Jerk(weight, swing.InSeries(r.lineStiffness(u.line, stiffest), r.stiff), slack)
+		force := swing.Jerk(weight, swing.InSeries(r.lineStiffness(u.line, stiffest), r.springs.vertical), slack)
 		l := loads{pull: quantity.Vec3{Z: -float64(force)}}
 		var f figure
 		for i := range r.limbs {
@@ -199,7 +203,7 @@ func (r *rig) jerkChecker() checker {
 		return []Term{
 			{Symbol: "W", Name: "weight of riders and seat", Value: float64((u.mass + r.riders.seat).Weight()), Unit: "N"},
 			{Symbol: "s", Name: "slack at mounting", Value: float64(slack), Unit: "m", Refs: []source.Ref{r.rules.slack.Ref}},
-			{Symbol: "k_limb", Name: "stiffness of the limb at the hang point", Value: float64(r.stiff), Unit: "N/m"},
+			{Symbol: "k_limb", Name: "stiffness of the limb at the hang point", Value: float64(r.springs.vertical), Unit: "N/m"},
 			{Symbol: "k_line", Name: "stiffness of the line", Value: float64(r.lineStiffness(u.line, stiffest)), Unit: "N/m"},
 			r.designTerm(),
 		}

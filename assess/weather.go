@@ -8,16 +8,19 @@ import (
 	"boughline/quantity"
 )
 
-// windCheckers lists the checks of a swing in a gust. Without a crown there is
-// none, and the reasons say what to measure.
+// windCheckers lists the checks of a swing in a gust, on a limb that gives way
+// below it. Without a crown there is none, and the reasons say what to measure.
 func (r *rig) windCheckers() []checker {
 	if r.air == nil {
 		return nil
 	}
 	share := r.shareOfCrown()
 	height := quantity.Length(r.on.position(r.on.length() / 2).Z)
-	limb := func(u trial, side scenario) float64 {
-		return r.rules.windFactor.Value * float64(r.air.onLimb(u.gust, share, height, side))
+	limb := actions{
+		wind: func(u trial, side scenario) float64 {
+			return r.rules.windFactor.Value * float64(r.air.onLimb(u.gust, share, height, side))
+		},
+		dynamic: func(u trial) float64 { return r.dynamicFactor(u.line) },
 	}
 	var list []checker
 	for i := range r.limbs {
@@ -30,12 +33,13 @@ func (r *rig) windCheckers() []checker {
 	return append(list, r.stemChecker(), r.rootPlateChecker())
 }
 
-// withGust adds the terms of the wind to a check of the limb.
-func (r *rig) withGust(c checker, limb windOn) checker {
+// withGust adds the terms of wind and motion to a check of the limb.
+func (r *rig) withGust(c checker, limb actions) checker {
 	terms := c.terms
 	c.terms = func(u trial, f figure) []Term {
-		return append(terms(u, f), r.gustTerm(u), r.dragTerm(),
-			Term{Symbol: "F_w", Name: "wind on the limb, factored", Value: limb(u, unfavourable), Unit: "N"})
+		list := append(terms(u, f), r.dynamicTerms(u)...)
+		return append(list, r.gustTerm(u), r.dragTerm(),
+			Term{Symbol: "F_w", Name: "wind on the limb, factored", Value: limb.wind(u, unfavourable), Unit: "N"})
 	}
 	return c
 }

@@ -12,6 +12,7 @@ var groups = map[string]figure{
 	"pend_spherical":     pendSpherical,
 	"limb":               limbFigure,
 	"reliability_closed": reliabilityClosed,
+	"place":              placeFigure,
 	"section":            sectionFigure,
 	"wind":               windOnTree,
 }

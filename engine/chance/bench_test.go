@@ -9,9 +9,3 @@ func BenchmarkLimbCase(b *testing.B) {
 		}
 	}
 }
-
-func BenchmarkBelowAbove(b *testing.B) {
-	for b.Loop() {
-		BelowAbove(-2, -1, 0.94)
-	}
-}

@@ -18,10 +18,10 @@ func near(t interface{ Errorf(string, ...any) }, what string, got, want, rel flo
 func TestBelowAboveMatchesTheOrthantFormula(t *testing.T) {
 	for _, rho := range []float64{-0.9999999, -0.99, -0.7, -0.2, 0, 1e-9, 0.3, 0.5, 0.8, 0.95, 0.999, 0.9999999} {
 		want := 0.25 - math.Asin(rho)/(2*math.Pi)
-		near(t, "orthant", BelowAbove(0, 0, rho), want, 1e-9)
+		near(t, "orthant", belowAbove(0, 0, rho), want, 1e-9)
 	}
-	near(t, "orthant at 1/2", BelowAbove(0, 0, 0.5), 1.0/6, 1e-14)
-	near(t, "orthant at -1/2", BelowAbove(0, 0, -0.5), 1.0/3, 1e-14)
+	near(t, "orthant at 1/2", belowAbove(0, 0, 0.5), 1.0/6, 1e-14)
+	near(t, "orthant at -1/2", belowAbove(0, 0, -0.5), 1.0/3, 1e-14)
 }
 
 // With rho = sin 45 deg and k = 0 the conditional form is the integral of phi Phi: exactly
@@ -30,18 +30,18 @@ func TestBelowAboveMatchesTheSquareInTheTail(t *testing.T) {
 	rho := math.Sqrt(0.5)
 	for h := -9.0; h <= 3; h += 0.5 {
 		p := cdf(h)
-		near(t, "rho > 0", BelowAbove(h, 0, rho), p*p/2, 1e-12)
-		near(t, "rho < 0", BelowAbove(h, 0, -rho), p-p*p/2, 1e-12)
+		near(t, "rho > 0", belowAbove(h, 0, rho), p*p/2, 1e-12)
+		near(t, "rho < 0", belowAbove(h, 0, -rho), p-p*p/2, 1e-12)
 	}
 }
 
 func TestBelowAboveOfIndependentAndTiedVariables(t *testing.T) {
 	for _, c := range []struct{ h, k float64 }{{-7, 1}, {0.3, -0.8}, {2, 7}, {-5, -5}} {
-		near(t, "independent", BelowAbove(c.h, c.k, 0), cdf(c.h)*cdf(-c.k), 1e-13)
-		if got, want := BelowAbove(c.h, c.k, 1), math.Max(0, cdf(c.h)-cdf(c.k)); math.Abs(got-want) > 1e-15 {
+		near(t, "independent", belowAbove(c.h, c.k, 0), cdf(c.h)*cdf(-c.k), 1e-13)
+		if got, want := belowAbove(c.h, c.k, 1), math.Max(0, cdf(c.h)-cdf(c.k)); math.Abs(got-want) > 1e-15 {
 			t.Errorf("rho 1: got %v, want %v", got, want)
 		}
-		near(t, "rho -1", BelowAbove(c.h, c.k, -1), cdf(math.Min(c.h, -c.k)), 1e-15)
+		near(t, "rho -1", belowAbove(c.h, c.k, -1), cdf(math.Min(c.h, -c.k)), 1e-15)
 	}
 }
 
@@ -49,7 +49,6 @@ func TestBelowAboveOfIndependentAndTiedVariables(t *testing.T) {
 // distribution by rho is its density. Integrated from rho = 0 to below 0 every term is
 // positive, so the tails are checked to relative accuracy.
 func TestBelowAboveMatchesPlackettsIdentity(t *testing.T) {
-	fine := newRule(60)
 	rapid.Check(t, func(t *rapid.T) {
 		h := rapid.Float64Range(-5, 5).Draw(t, "h")
 		k := rapid.Float64Range(-5, 5).Draw(t, "k")
@@ -59,8 +58,8 @@ func TestBelowAboveMatchesPlackettsIdentity(t *testing.T) {
 			s, c := math.Sin(a), math.Cos(a)
 			return math.Exp(-(h*h+k*k-2*h*k*s)/(2*c*c)) / (2 * math.Pi)
 		}
-		want := cdf(h)*cdf(-k) + fine.integrate(density, breaksBetween(angle, 0, 0.05))
-		near(t, "rho < 0", BelowAbove(h, k, math.Sin(angle)), want, 1e-11)
+		want := cdf(h)*cdf(-k) + integrate(density, breaksBetween(angle, 0, 0.05))
+		near(t, "rho < 0", belowAbove(h, k, math.Sin(angle)), want, 1e-11)
 	})
 }
 
@@ -71,9 +70,9 @@ func TestBelowAboveIsSymmetric(t *testing.T) {
 		h := rapid.Float64Range(-7, 7).Draw(t, "h")
 		k := rapid.Float64Range(-7, 7).Draw(t, "k")
 		rho := math.Tanh(rapid.Float64Range(-4, 4).Draw(t, "atanh rho"))
-		p := BelowAbove(h, k, rho)
+		p := belowAbove(h, k, rho)
 		if p > 1e-14 {
-			near(t, "swapped", BelowAbove(-k, -h, rho), p, 1e-11)
+			near(t, "swapped", belowAbove(-k, -h, rho), p, 1e-11)
 		}
 	})
 }
@@ -84,6 +83,6 @@ func TestBelowAboveIsComplete(t *testing.T) {
 		h := rapid.Float64Range(-6, 6).Draw(t, "h")
 		k := rapid.Float64Range(-6, 6).Draw(t, "k")
 		rho := rapid.Float64Range(-1, 1).Draw(t, "rho")
-		near(t, "total", BelowAbove(h, k, rho)+BelowAbove(h, -k, -rho), cdf(h), 1e-12)
+		near(t, "total", belowAbove(h, k, rho)+belowAbove(h, -k, -rho), cdf(h), 1e-12)
 	})
 }

@@ -2,118 +2,151 @@ package chance
 
 import "math"
 
-// sums are two integrals over strength and own weight: that the limb carries
-// its own weight, with the evidence of the test, and that it does so and then
-// breaks under the ride.
-type sums struct{ holds, fails float64 }
-
-// sums integrates over the deviate of the own moment.
-func (m limbModel) sums(tested bool) sums {
-	fails := func(z float64) float64 { return m.fails(m.self.At(z), tested) }
-	holds := func(z float64) float64 { return m.holds(m.self.At(z), tested) }
-	if m.self.Sigma == 0 {
-		return sums{holds(0), fails(0)}
+// breaksCarrying returns P(S < X < S + Q). Given the ratio Q/S that is an interval
+// of ln X - ln S, which is normal then; one integral over the ratio is left.
+func (m limbModel) breaksCarrying() float64 {
+	x, s, q := m.resistance, m.self, m.ride
+	ratio := Lognormal{q.Mu - s.Mu, math.Hypot(q.Sigma, s.Sigma)}
+	shift := 0.0 // of ln X - ln S for a unit of the ratio's deviate
+	if ratio.Sigma > 0 {
+		shift = s.Sigma * s.Sigma / ratio.Sigma
 	}
-	return sums{holds: expectationAbout(0, holds), fails: expectationAbout(m.likeliest(), fails)}
+	spread := math.Sqrt(x.Sigma*x.Sigma + s.Sigma*s.Sigma - shift*shift)
+	return expectation(fine, ratio.Sigma/spread, 0, func(z float64) float64 {
+		centre := x.Mu - s.Mu + shift*z
+		return between(-centre/spread, (math.Log1p(ratio.At(z))-centre)/spread)
+	})
 }
 
-// expectationAbout returns the mean of f over a standard normal variable by the
-// trapezoidal rule, which converges faster than any power of the step on such
-// integrands (Goodwin, 1949, from memory). Terms are added outwards from the
-// centre, where f times the density is about greatest, until they no longer count.
-func expectationAbout(centre float64, f func(z float64) float64) float64 {
-	const step, negligible, farthest = 0.5, 1e-8, 9
-	sum := phi(centre) * f(centre)
-	for _, direction := range []float64{step, -step} {
-		before := 0.0
-		for i := 1.0; i*step < farthest; i++ {
-			z := centre + i*direction
-			term := phi(z) * f(z)
-			sum += term
-			if term < before && term < negligible*sum {
-				break
-			}
-			before = term
+// tested is a limb that has passed its load test, with what the integrals over
+// the own moment have in common.
+type tested struct {
+	limbModel
+	slope float64 // of the deviate of K in that of X
+	piece float64 // widest piece of an integral over the deviate of X
+	light float64 // ride below which Q surely is heavier
+	rides []rideNode
+}
+
+// rideNode is a node of the integral over the moment of the ride: the moment
+// and the weight of the density of ln X there, P(Q > moment) included.
+type rideNode struct{ moment, weight float64 }
+
+func (m limbModel) tested() tested {
+	t := tested{limbModel: m, slope: m.resistance.Sigma / m.lasting.Sigma}
+	t.piece = pieceWidth / math.Hypot(1, t.slope)
+	t.light = m.ride.At(lightest)
+	t.rides = m.rideNodes()
+	return t
+}
+
+// From lightest to heaviest reach the deviates of the ride that matter: all are
+// heavier, none is.
+const lightest, heaviest = -5.0, 8.0
+
+func (m limbModel) rideNodes() []rideNode {
+	if m.ride.Sigma == 0 {
+		return nil
+	}
+	heavy := m.ride.At(3)
+	share := heavy / (heavy + m.self.At(m.likeliest()-2))
+	steepness := share * m.ride.Sigma * math.Hypot(1/m.resistance.Sigma, 1/m.lasting.Sigma)
+	pieces := int(math.Ceil((heaviest - lightest) * math.Hypot(1, steepness) / pieceWidth))
+	half := (heaviest - lightest) / float64(2*pieces)
+	nodes := make([]rideNode, 0, pieces*points)
+	for i := pieces - 1; i >= 0; i-- {
+		for j, x := range gauss.x {
+			v := lightest + half*(float64(2*i+1)+x)
+			nodes = append(nodes, rideNode{m.ride.At(v), half * gauss.weight[j] * cdf(-v) * m.ride.Sigma / m.resistance.Sigma})
 		}
 	}
-	return sum * step
+	return nodes
+}
+
+// passes returns P(X > S, X K > S + T).
+func (t tested) passes() float64 {
+	xk := Product(t.resistance, t.lasting)
+	return t.overSelf(0, func(z float64) float64 {
+		s := t.self.At(z)
+		loaded := math.Log(s + t.test)
+		all := cdf((xk.Mu - loaded) / xk.Sigma)
+		return all - t.below(t.deviate(s), math.Inf(-1), loaded, all)
+	})
+}
+
+// breaks returns P(S < X < S + Q, X K > S + T), for a given S by the integral
+// over X of the density times P(K > (S + T)/X) P(Q > X - S).
+func (t tested) breaks() float64 {
+	return t.overSelf(t.likeliest(), func(z float64) float64 {
+		s := t.self.At(z)
+		loaded := math.Log(s + t.test)
+		offset := t.offset(loaded)
+		sum, before := 0.0, 0.0
+		for _, ride := range t.rides {
+			y := t.deviate(s + ride.moment)
+			most := ride.weight * ride.moment / (s + ride.moment) * phi(y) // if K surely suffices
+			if most < before && most < negligible*sum {
+				break
+			}
+			sum += most * cdf(offset+t.slope*y)
+			before = most
+		}
+		return sum + t.below(t.deviate(s+t.light), t.deviate(s), loaded, sum)
+	})
+}
+
+// deviate is that of X at a moment.
+func (t tested) deviate(moment float64) float64 {
+	return (math.Log(moment) - t.resistance.Mu) / t.resistance.Sigma
+}
+
+// offset is the deviate down to which K suffices where that of X is 0.
+func (t tested) offset(loaded float64) float64 {
+	return (t.resistance.Mu + t.lasting.Mu - loaded) / t.lasting.Sigma
+}
+
+// negligible is the share of an integral that may be left out at an end.
+const (
+	negligible = 1e-8
+	farthest   = 8.5
+)
+
+// overSelf returns the mean of f over the deviate of the own moment.
+func (t tested) overSelf(centre float64, f func(z float64) float64) float64 {
+	if t.self.Sigma == 0 {
+		return f(0)
+	}
+	test, ride := math.Sqrt(t.test), math.Sqrt(t.ride.At(0))
+	pull := math.Abs(test-ride) / (test + ride) // greatest slope of ln((S + T)/(S + Q)) in ln S
+	return expectation(fast, t.self.Sigma*math.Hypot(1/t.resistance.Sigma, pull/t.lasting.Sigma), centre, f)
+}
+
+// below returns the probability that the deviate of X is between low and high
+// and K more than exp(loaded)/X, in pieces downwards until what is left is negligible
+// beside the sum and already, what it is to be added to.
+func (t tested) below(high, low, loaded, already float64) float64 {
+	high = math.Min(high, farthest)
+	offset := t.offset(loaded)
+	sum := 0.0
+	for high > low && cdf(high)*cdf(offset+t.slope*high) > negligible*(already+sum) {
+		from := math.Max(low, high-t.piece)
+		middle, half := (from+high)/2, (high-from)/2
+		for j, x := range gauss.x {
+			y := middle + half*x
+			sum += half * gauss.weight[j] * phi(y) * cdf(offset+t.slope*y)
+		}
+		high = from
+	}
+	return sum
 }
 
 // likeliest is the deviate of the own moment at which the limb most likely
 // fails, by the linear approximation of its limit state.
 func (m limbModel) likeliest() float64 {
-	self, ride := math.Exp(m.self.Mu), math.Exp(m.ride.Mu)
+	self, ride := m.self.At(0), m.ride.At(0)
 	own := self / (self + ride) * m.self.Sigma
 	rest := ride / (self + ride) * m.ride.Sigma
 	spread := math.Hypot(m.resistance.Sigma, math.Hypot(own, rest))
 	beta := (m.resistance.Mu - math.Log(self+ride)) / spread
 	return math.Max(0, beta) * own / spread
-}
-
-// holds returns P(X > s, X K > s + T), without a test P(X > s).
-func (m limbModel) holds(s float64, tested bool) float64 {
-	x := m.resistance
-	low := (math.Log(s) - x.Mu) / x.Sigma
-	if !tested {
-		return cdf(-low)
-	}
-	xk := Product(x, m.lasting)
-	passes := cdf((xk.Mu - math.Log(s+m.test)) / xk.Sigma)
-	below := func(y float64) float64 { return phi(y) * m.passes(y, s) }
-	return passes - tailRule.over(below, low-2.5, low) - tailRule.over(below, low-8, low-2.5)
-}
-
-// fails returns P(s < X < s + Q, X K > s + T), without a test P(s < X < s + Q),
-// by Gauss-Legendre over the deviate of X. The chance that the ride is heavy
-// enough falls from 1 to 0 about its median; the pieces end where it does.
-func (m limbModel) fails(s float64, tested bool) float64 {
-	x := m.resistance
-	density := func(y float64) float64 {
-		d := phi(y) * m.exceeds(x.At(y)-s)
-		if tested && d > 0 {
-			d *= m.passes(y, s)
-		}
-		return d
-	}
-	deviate := func(value float64) float64 { return (math.Log(value) - x.Mu) / x.Sigma }
-	from := deviate(s)
-	sum := 0.0
-	for _, rides := range [...]float64{-3, 0, 3, heaviest} {
-		to := deviate(s + m.ride.At(rides))
-		for width := to - from; width > widest; width = to - from { // a light limb: X runs far
-			sum += tailRule.over(density, from, from+widest)
-			from += widest
-		}
-		sum += tailRule.over(density, from, to)
-		from = to
-	}
-	return sum
-}
-
-// heaviest is the deviate of the ride beyond which nothing is left.
-const heaviest = 7
-
-// widest is the widest piece of an integral over the deviate of strength, and
-// tailRule the rule on each.
-const widest = 2.5
-
-var tailRule = newRule(9)
-
-// passes returns P(K > (s + T)/X) for the strength at the deviate y.
-func (m limbModel) passes(y, s float64) float64 {
-	return cdf((m.resistance.Mu + m.resistance.Sigma*y + m.lasting.Mu - math.Log(s+m.test)) / m.lasting.Sigma)
-}
-
-// exceeds returns P(Q > what is left).
-func (m limbModel) exceeds(left float64) float64 {
-	if left <= 0 {
-		return 1
-	}
-	if m.ride.Sigma == 0 {
-		if math.Exp(m.ride.Mu) > left {
-			return 1
-		}
-		return 0
-	}
-	return cdf((m.ride.Mu - math.Log(left)) / m.ride.Sigma)
 }

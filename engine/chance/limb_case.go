@@ -63,19 +63,20 @@ func (c LimbCase) Chance() (Chance, error) {
 		return Chance{}, fmt.Errorf("chance of a limb: by these laws it cannot carry its own weight (strength %v Pa, own moment %v N m)",
 			float64(c.Strength.Mean), float64(c.SelfMoment.Mean))
 	}
-	untested := m.sums(false)
+	breaks := m.breaksCarrying()
 	result := Chance{
-		Prior:          figureOf(cannotCarry + untested.fails),
-		GivenOwnWeight: figureOf(untested.fails / carries),
+		Prior:          figureOf(cannotCarry + breaks),
+		GivenOwnWeight: figureOf(breaks / carries),
 	}
 	if m.test == 0 {
 		return result, nil
 	}
-	tested := m.sums(true)
-	if !(tested.holds > leastCarried) {
+	tested := m.tested()
+	passes := tested.passes()
+	if !(passes > leastCarried) {
 		return Chance{}, fmt.Errorf("chance of a limb: by these laws it cannot pass a test of %v N m", m.test)
 	}
-	given := figureOf(tested.fails / tested.holds)
+	given := figureOf(tested.breaks() / passes)
 	result.GivenLoadTest = &given
 	return result, nil
 }

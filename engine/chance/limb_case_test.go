@@ -72,7 +72,7 @@ func TestLoadTestOfFixedMomentsIsBivariateNormal(t *testing.T) {
 	lasting, _ := LognormalOf(1, 0.1)
 	xk := Product(x, lasting)
 	h, k := (math.Log(19e6)-x.Mu)/x.Sigma, (math.Log(21e6)-xk.Mu)/xk.Sigma
-	want := BelowAbove(h, k, x.Sigma/xk.Sigma) / cdf(-k)
+	want := belowAbove(h, k, x.Sigma/xk.Sigma) / cdf(-k)
 	near(t, "given test", mustChance(t, c).GivenLoadTest.Probability, want, 1e-5)
 }
 

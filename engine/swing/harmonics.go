@@ -11,7 +11,7 @@ import (
 // HarmonicCount is how many harmonics of a pull are taken. Each is about a
 // fifth of the one before at 90 deg and less at smaller amplitudes; what is
 // left out is below 1e-9 of the weight.
-const HarmonicCount = 16
+const HarmonicCount = 24
 
 // PullHarmonics are the parts of the Pull of a swing that goes on and on, by
 // number n. At the time t after a passage through the bottom the horizontal
@@ -52,7 +52,7 @@ type harmonics [HarmonicCount + 1]float64
 // midpoint rule over a quarter of u; as all is periodic and even about the
 // ends of the quarter, its error falls exponentially with the points.
 func harmonicsOverWeight(amplitude quantity.Angle) (horizontal, vertical harmonics) {
-	const points = 32
+	const points = 24
 	k := (amplitude / 2).Sin()
 	whole := mathext.CompleteK(k * k)
 	for i := range points {

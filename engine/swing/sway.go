@@ -23,8 +23,9 @@ const (
 // slower or faster one may lie nearer to the mode, so that it is the greatest
 // over them all; it is not let below 1. Harmonics are summed with their
 // phases, in steady state: a swing builds up over many passes, and so does the
-// sway. One let go at the full amplitude overshoots it for a few passes, at
-// the worst to twice what the sway adds.
+// sway. One let go at its full amplitude can overshoot for some passes: to less
+// than twice the factor where the mode is faster than the swing, to less than
+// three times where it is slower.
 //
 // Length runs to the rider's centre of mass, lowest is the mode's frequency,
 // damping its ratio, more than 0. It fails on inputs out of range.
@@ -111,7 +112,7 @@ func greatestOf(f func(float64) float64, a, b float64, steps int) float64 {
 		}
 	}
 	low, high := math.Max(a, at-step), math.Min(b, at+step)
-	const golden, closing = 0.6180339887498949, 24
+	const golden, closing = 0.6180339887498949, 16
 	left, right := high-golden*(high-low), low+golden*(high-low)
 	atLeft, atRight := f(left), f(right)
 	for range closing {

@@ -1,0 +1,48 @@
+package place
+
+import "boughline/quantity"
+
+// Search works out every pair of the grid and takes nothing for granted. Each
+// part of a field is called once for every pair or row or column, and again in
+// a few rows where the best tie; nothing is kept for each pair. Errors name a
+// grid out of range or a field that gave no finite number.
+func Search(p Problem) (Result, error) {
+	s, err := p.prepare()
+	if err != nil {
+		return Result{}, err
+	}
+	result := report{p, s, newScan(s)}.result()
+	return result, s.notNumber()
+}
+
+// Refine gives the same Result as Search from coarse blocks, halved down to
+// single pairs only where bounds leave them undecided; every count, edge and
+// best is decided at single pairs or by bounds that hold for all.
+//
+// Fields of Along, Line and PerAlong need no assumption: their bounds come
+// from all values of the axes. A field with Both needs its Shape to hold: its
+// least and greatest number over a block without a turn then lie at corners.
+// Every block is looked at in the middle too, and where a promise is seen
+// broken, the answer is that of Search; a broken promise that no look meets
+// can go unseen. A field with Both and no Shape is worked out at every pair
+// that the other fields leave open.
+func Refine(p Problem) (Result, error) {
+	s, err := p.prepare()
+	if err != nil {
+		return Result{}, err
+	}
+	result := report{p, s, newRefined(s)}.result()
+	if s.broken() {
+		return Search(p)
+	}
+	return result, s.notNumber()
+}
+
+// Pair works one pair out, whether on the grid or not.
+func (p Problem) Pair(along, line quantity.Length) Hang {
+	margins := make([]float64, len(p.Constraints))
+	for k, c := range p.Constraints {
+		margins[k] = c.Margin.At(along, line)
+	}
+	return p.hang(along, line, margins)
+}

@@ -1,0 +1,52 @@
+package place
+
+import "math"
+
+// set is a set of constraints, one bit each.
+type set uint64
+
+func allOf(n int) set { return set(math.MaxUint64) >> (64 - n) }
+
+func (s set) without(k int) set { return s &^ (1 << k) }
+
+// solver answers questions about the pairs of a block of the grid.
+type solver interface {
+	solve(in block, ask query) answer
+}
+
+type query struct {
+	counts []set // how many pairs meet each of these sets?
+	picks  []pick
+}
+
+// pick asks for the pair of greatest value that meets a set of constraints,
+// with the ties of Problem.
+type pick struct {
+	meets set
+	value *sampled // nil for the least margin
+	from  int      // first row that counts
+}
+
+type answer struct {
+	counts []int
+	found  []cell
+}
+
+// cell is a pair by its indices; ok is false for none.
+type cell struct {
+	i, j int
+	ok   bool
+}
+
+// span is indices from lo up to hi, which is left out.
+type span struct{ lo, hi int }
+
+func (s span) count() int { return s.hi - s.lo }
+
+type block struct{ along, line span }
+
+func (b block) cells() int { return b.along.count() * b.line.count() }
+
+func (a axes) whole() block { return block{span{0, len(a.along)}, span{0, len(a.line)}} }
+
+func (a axes) row(j int) block { return block{span{0, len(a.along)}, span{j, j + 1}} }

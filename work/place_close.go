@@ -1,0 +1,68 @@
+package work
+
+import (
+	"math"
+
+	"boughline/engine/place"
+	"boughline/quantity"
+)
+
+// Pairs with a margin within closeBy of 0 meet or miss a limit by rounding or
+// little more; a margin within rounding of the line at which it counts as met
+// could be decided otherwise on another machine.
+const (
+	closeBy  = 1e-6
+	rounding = 1e-12
+)
+
+// closeToALimit counts the pairs of both kinds.
+func (s placeSearch) closeToALimit() (near, atTheLine int) {
+	alongs := s.problem.Grid.Along.Values()
+	constraints := s.problem.Constraints
+	fromAlong := make([][]float64, len(constraints))
+	for k, c := range constraints {
+		fromAlong[k] = make([]float64, len(alongs))
+		for i, along := range alongs {
+			fromAlong[k][i] = part(c.Margin.Along, along)
+		}
+	}
+	for _, line := range s.problem.Grid.Line.Values() {
+		nearest, nearestToLine := row(len(alongs)), row(len(alongs))
+		for k, c := range constraints {
+			fromLine, rate := part(c.Margin.Line, line), part(c.Margin.PerAlong, line)
+			for i, along := range alongs {
+				m := fromAlong[k][i] + fromLine + float64(along)*rate
+				nearest[i] = min(nearest[i], math.Abs(m))
+				nearestToLine[i] = min(nearestToLine[i], math.Abs(m+place.Slack))
+			}
+		}
+		near += within(nearest, closeBy)
+		atTheLine += within(nearestToLine, rounding)
+	}
+	return near, atTheLine
+}
+
+// part is a part of a field that may be left out.
+func part(f func(quantity.Length) float64, x quantity.Length) float64 {
+	if f == nil {
+		return 0
+	}
+	return f(x)
+}
+
+func row(n int) []float64 {
+	list := make([]float64, n)
+	for i := range list {
+		list[i] = math.Inf(1)
+	}
+	return list
+}
+
+func within(list []float64, limit float64) (count int) {
+	for _, x := range list {
+		if x <= limit {
+			count++
+		}
+	}
+	return count
+}
