@@ -54,7 +54,7 @@ func (m limbModel) rideNodes() []rideNode {
 	pieces := int(math.Ceil((heaviest - lightest) * math.Hypot(1, steepness) / pieceWidth))
 	half := (heaviest - lightest) / float64(2*pieces)
 	nodes := make([]rideNode, 0, pieces*points)
-	for i := pieces - 1; i >= 0; i-- {
+	for i := range pieces {
 		for j, x := range gauss.x {
 			v := lightest + half*(float64(2*i+1)+x)
 			nodes = append(nodes, rideNode{m.ride.At(v), half * gauss.weight[j] * cdf(-v) * m.ride.Sigma / m.resistance.Sigma})
@@ -81,15 +81,13 @@ func (t tested) breaks() float64 {
 		s := t.self.At(z)
 		loaded := math.Log(s + t.test)
 		offset := t.offset(loaded)
-		sum, before := 0.0, 0.0
+		sum := 0.0
 		for _, ride := range t.rides {
 			y := t.deviate(s + ride.moment)
-			most := ride.weight * ride.moment / (s + ride.moment) * phi(y) // if K surely suffices
-			if most < before && most < negligible*sum {
-				break
+			term := ride.weight * ride.moment / (s + ride.moment) * phi(y)
+			if term > negligible*sum { // else it adds nothing, even if K surely suffices
+				sum += term * cdf(offset+t.slope*y)
 			}
-			sum += most * cdf(offset+t.slope*y)
-			before = most
 		}
 		return sum + t.below(t.deviate(s+t.light), t.deviate(s), loaded, sum)
 	})

@@ -46,11 +46,11 @@ func (r refined) limits(meets set, least float64) []limit {
 // margin, the longest line and the nearest hang point.
 func (r refined) pick(in block, p pick) cell {
 	limits := r.limits(p.meets, -Slack)
-	if p.from > 0 {
-		in.line.lo = max(in.line.lo, p.from)
-	}
-	if in.cells() <= 0 {
+	if p.from == len(r.line) {
 		return cell{}
+	}
+	if p.from > 0 {
+		limits = append(limits, limit{r.longer, float64(r.line[p.from])})
 	}
 	value := []*sampled{p.value}
 	if p.value == nil {
@@ -66,7 +66,7 @@ func (r refined) pick(in block, p pick) cell {
 	first := r.greatest(in, r.margins[:1], limits)
 	limits = append(limits, limit{r.margins[0], first.value - Slack})
 	longest := r.greatest(in, []*sampled{r.longer}, limits)
-	in.line = span{longest.j, longest.j + 1}
+	in.line = single(longest.j)
 	return r.greatest(in, []*sampled{r.nearer}, limits).cell
 }
 
@@ -142,11 +142,9 @@ func (r refined) split(b block) (near, far block) {
 	}
 	near, far = b, b
 	if acrossAlong {
-		near.along.hi = (b.along.lo + b.along.hi) / 2
-		far.along.lo = near.along.hi
+		near.along, far.along = b.along.halves()
 	} else {
-		near.line.hi = (b.line.lo + b.line.hi) / 2
-		far.line.lo = near.line.hi
+		near.line, far.line = b.line.halves()
 	}
 	return near, far
 }

@@ -23,13 +23,13 @@ type Room struct {
 
 // FootClearance returns the least room under the feet over a whole swing.
 // It falls with the line, and by RiseAlong for each metre along the limb.
-// Exact for the profile (space.Clearances). NaN for a line not above 0.
+// Exact for the profile (space.FootClearance). NaN for a line not above 0.
 func (r Room) FootClearance(along, line quantity.Length) quantity.Length {
 	return r.footAtStart(line) - r.rise(along)
 }
 
 // FallHeight returns the greatest height of fall over a whole swing, exact for
-// the profile (space.Fall). NaN for a line not above 0.
+// the profile (space.FallHeight). NaN for a line not above 0.
 func (r Room) FallHeight(along, line quantity.Length) quantity.Length {
 	return r.fallAtStart(line) - r.rise(along)
 }
@@ -88,19 +88,19 @@ func (r Room) swing(line quantity.Length) space.Swing {
 }
 
 func (r Room) footAtStart(line quantity.Length) quantity.Length {
-	c, err := space.Clearances(r.Ground, r.swing(line))
+	c, err := space.FootClearance(r.Ground, r.swing(line))
 	if err != nil {
 		return quantity.Length(math.NaN())
 	}
-	return c.Foot.Clearance
+	return c.Clearance
 }
 
 func (r Room) fallAtStart(line quantity.Length) quantity.Length {
-	f, err := space.Fall(r.Ground, r.swing(line))
+	height, err := space.FallHeight(r.Ground, r.swing(line))
 	if err != nil {
 		return quantity.Length(math.NaN())
 	}
-	return f.Height
+	return height
 }
 
 // validate tries the room with some line; the lines of a search are above 0.
@@ -111,7 +111,7 @@ func (r Room) validate(name string, limit quantity.Length) error {
 	if rise := float64(r.RiseAlong); math.IsNaN(rise) || math.IsInf(rise, 0) {
 		return fmt.Errorf("%s: rise_along %v; expected a finite slope", name, rise)
 	}
-	if _, err := space.Fall(r.Ground, r.swing(1)); err != nil {
+	if _, err := space.FallHeight(r.Ground, r.swing(1)); err != nil {
 		return fmt.Errorf("%s: %w", name, err)
 	}
 	return nil

@@ -9,6 +9,13 @@ type scan struct {
 	margins [][]float64 // of the row at hand, by constraint
 	least   []float64   // of the row at hand
 	met     []set       // of the row at hand
+	runs    []run       // of the row at hand
+}
+
+// run is neighbouring pairs of a row that meet the same set.
+type run struct {
+	lo, hi int
+	met    set
 }
 
 func newScan(p *problem) *scan {
@@ -41,42 +48,46 @@ func (s *scan) solve(in block, ask query) answer {
 
 // load works the margins of one row out.
 func (s *scan) load(j int) {
-	for i := range s.met {
-		s.met[i], s.least[i] = 0, math.Inf(1)
-	}
 	for k, margin := range s.problem.margins {
 		row := s.margins[k]
 		margin.row(j, row)
-		bit := set(1) << k
-		for i, m := range row {
-			if m >= -Slack {
-				s.met[i] |= bit
-			}
-			if m < s.least[i] {
-				s.least[i] = m
-			}
+		if k == 0 {
+			clear(s.met)
+			copy(s.least, row)
 		}
+		s.take(row, set(1)<<k)
+	}
+	s.runs = s.runs[:0]
+	for lo := 0; lo < len(s.met); {
+		hi := lo + 1
+		for hi < len(s.met) && s.met[hi] == s.met[lo] {
+			hi++
+		}
+		s.runs = append(s.runs, run{lo, hi, s.met[lo]})
+		lo = hi
 	}
 }
 
-// runEnd returns where the run of pairs that meet the same set ends.
-func (s *scan) runEnd(start int) int {
-	end := start + 1
-	for end < len(s.met) && s.met[end] == s.met[start] {
-		end++
+// take adds the margins of one constraint to what the row meets.
+func (s *scan) take(row []float64, bit set) {
+	met, least := s.met[:len(row)], s.least[:len(row)]
+	for i, m := range row {
+		if m >= -Slack {
+			met[i] |= bit
+		}
+		if m < least[i] {
+			least[i] = m
+		}
 	}
-	return end
 }
 
 func (s *scan) count(sets []set, counts []int) {
-	for start := 0; start < len(s.met); {
-		end := s.runEnd(start)
+	for _, r := range s.runs {
 		for k, wanted := range sets {
-			if s.met[start]&wanted == wanted {
-				counts[k] += end - start
+			if r.met&wanted == wanted {
+				counts[k] += r.hi - r.lo
 			}
 		}
-		start = end
 	}
 }
 
@@ -86,9 +97,12 @@ func (s *scan) best(p pick, j int) float64 {
 	if j < p.from {
 		return best
 	}
-	for i, met := range s.met {
-		if met&p.meets == p.meets {
-			best = math.Max(best, s.value(p, i, j))
+	for _, r := range s.runs {
+		if r.met&p.meets != p.meets {
+			continue
+		}
+		for i := r.lo; i < r.hi; i++ {
+			best = max(best, s.value(p, i, j))
 		}
 	}
 	return best

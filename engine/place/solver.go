@@ -38,15 +38,23 @@ type cell struct {
 	ok   bool
 }
 
-// span is indices from lo up to hi, which is left out.
-type span struct{ lo, hi int }
+// span is indices from lo up to hi, which is left out: the whole axis, a half
+// of a span, or a single index. The node numbers halves of halves.
+type span struct{ lo, hi, node int }
 
 func (s span) count() int { return s.hi - s.lo }
+
+func single(i int) span { return span{lo: i, hi: i + 1} }
+
+func (s span) halves() (near, far span) {
+	middle := (s.lo + s.hi) / 2
+	return span{s.lo, middle, 2 * s.node}, span{middle, s.hi, 2*s.node + 1}
+}
 
 type block struct{ along, line span }
 
 func (b block) cells() int { return b.along.count() * b.line.count() }
 
-func (a axes) whole() block { return block{span{0, len(a.along)}, span{0, len(a.line)}} }
+func (a axes) whole() block { return block{span{0, len(a.along), 1}, span{0, len(a.line), 1}} }
 
-func (a axes) row(j int) block { return block{span{0, len(a.along)}, span{j, j + 1}} }
+func (a axes) row(j int) block { return block{span{0, len(a.along), 1}, single(j)} }

@@ -9,8 +9,8 @@ import (
 // EquivalentGust tells a moment at the ground as the gust that gives the same
 // moment on this tree. momentOf is the tree's moment in a gust, never falling
 // with the gust; greatest bounds the search. The gust has the reference of
-// momentOf (averaging time, height, place). The answer is within 1e-9 of
-// greatest.
+// momentOf (averaging time, height, place). The answer is within 1e-5 of
+// greatest, on the high side.
 // Errors: a negative moment, a moment that greatest does not reach, an error of
 // momentOf.
 // Source: inverse of a monotone function by bisection.
@@ -28,7 +28,7 @@ func EquivalentGust(moment quantity.Moment, momentOf func(quantity.Speed) (quant
 			float64(moment), float64(greatest), float64(top))
 	}
 	low, high := quantity.Speed(0), greatest
-	for high-low > 1e-9*greatest {
+	for high-low > gustPrecision*greatest {
 		middle := (low + high) / 2
 		m, err := momentOf(middle)
 		if err != nil {
@@ -42,3 +42,7 @@ func EquivalentGust(moment quantity.Moment, momentOf func(quantity.Speed) (quant
 	}
 	return high, nil
 }
+
+// gustPrecision is how closely the gust is found, as a share of the greatest:
+// far finer than any gust is known.
+const gustPrecision = 1e-5

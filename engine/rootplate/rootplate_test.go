@@ -138,7 +138,7 @@ func TestEquivalentGustInvertsThePower(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		near(t, "gust", float64(got), gust, 1e-7)
+		near(t, "gust", float64(got), gust, gustPrecision*40)
 	})
 }
 

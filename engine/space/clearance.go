@@ -31,6 +31,15 @@ func Clearances(g Ground, s Swing) (Clearance, error) {
 	return Clearance{Seat: s.seatArc(g).nearest(g), Foot: s.footArc(g).nearest(g)}, nil
 }
 
+// FootClearance returns the foot's part of Clearances alone, for searches that
+// ask for it often.
+func FootClearance(g Ground, s Swing) (Nearest, error) {
+	if err := validate(g, s); err != nil {
+		return Nearest{}, err
+	}
+	return s.footArc(g).nearest(g), nil
+}
+
 func (a arc) nearest(g Ground) Nearest {
 	least, at := math.Inf(1), 0.0
 	a.eachCandidate(g, func(q float64) {

@@ -29,8 +29,7 @@ func Fall(g Ground, s Swing) (Highest, error) {
 		return Highest{}, err
 	}
 	seat := s.seatArc(g)
-	greatest := math.Inf(-1)
-	seat.eachCandidate(g, func(q float64) { greatest = math.Max(greatest, seat.over(g, q)) })
+	greatest := seat.highest(g)
 	var equal []quantity.Angle
 	seat.eachCandidate(g, func(q float64) {
 		if seat.over(g, q) >= greatest-levelWithin {
@@ -42,6 +41,21 @@ func Fall(g Ground, s Swing) (Highest, error) {
 	last := equal[len(equal)-1]
 	x, _ := seat.at(float64(last))
 	return Highest{quantity.Length(greatest), quantity.Length(x), last, equal}, nil
+}
+
+// FallHeight returns the height of Fall without its place, for searches that
+// ask for it often.
+func FallHeight(g Ground, s Swing) (quantity.Length, error) {
+	if err := validate(g, s); err != nil {
+		return 0, err
+	}
+	return quantity.Length(s.seatArc(g).highest(g)), nil
+}
+
+func (a arc) highest(g Ground) float64 {
+	greatest := math.Inf(-1)
+	a.eachCandidate(g, func(q float64) { greatest = math.Max(greatest, a.over(g, q)) })
+	return greatest
 }
 
 // StandardFallHeight returns the free height of fall of a swing on level

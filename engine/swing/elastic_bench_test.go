@@ -24,7 +24,7 @@ func BenchmarkElasticTwoPeriods(b *testing.B) {
 	for _, c := range []struct {
 		name     string
 		relative float64
-	}{{"rtol1e-8", 1e-8}, {"rtol1e-10", 1e-10}, {"rtol1e-12", 1e-12}} {
+	}{{"rtol1e-8", 1e-8}, {"rtol5e-9", 5e-9}, {"rtol1e-10", 1e-10}, {"rtol1e-12", 1e-12}} {
 		b.Run(c.name, func(b *testing.B) {
 			run := newElasticRun(s, start)
 			exact := follow(b, run, end, numeric.Tolerance{Relative: 1e-14, Absolute: 1e-15})

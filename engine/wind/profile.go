@@ -100,8 +100,10 @@ func (p Profile) PeakPressure(z quantity.Length) quantity.Stress {
 // basic speed. It does not depend on the basic speed.
 // Source: EN 1991-1-4:2005, equation 4.9 (from memory).
 func (p Profile) ExposureFactor(z quantity.Length) float64 {
-	c := p.Terrain.RoughnessFactor(z) * p.Orography
-	return (1 + peakFactor*p.TurbulenceIntensity(z)) * c * c
+	logHeight := p.Terrain.logHeight(z)
+	c := p.Terrain.Factor() * logHeight * p.Orography
+	intensity := p.Turbulence / (p.Orography * logHeight)
+	return (1 + peakFactor*intensity) * c * c
 }
 
 // Gust returns the speed whose pressure is the peak pressure at height z.
