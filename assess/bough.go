@@ -33,34 +33,37 @@ func (t *tree) newBough(s *shape, arm quantity.Measured[quantity.Length]) (*boug
 	for root.parent != nil && root.parent.parent != nil {
 		root = root.parent
 	}
-	b := &bough{index: map[*shape]int{}, hangs: s, arm: arm}
-	var model frame.Model
-	for _, m := range t.order {
-		if m != root && (m.parent == nil || !b.carries(m.parent)) {
-			continue
-		}
-		b.index[m] = len(model.Members)
-		model.Members = append(model.Members, t.frameMember(b, m))
-		model.Masses = append(model.Masses, t.ownMasses(b.index[m], m)...)
-	}
-	model.Material = t.material()
+	b := &bough{hangs: s, arm: arm}
 	var err error
-	if b.frame, err = frame.New(model); err != nil {
+	if b.frame, b.index, err = t.frameFrom(root); err != nil {
 		return nil, err
 	}
 	return b, b.load()
 }
 
-func (b *bough) carries(s *shape) bool {
-	_, ok := b.index[s]
-	return ok
+// frameFrom builds the frame of a member, clamped at its foot, with all that
+// grows from it, and tells which member of the frame each shape is.
+func (t *tree) frameFrom(root *shape) (*frame.Frame, map[*shape]int, error) {
+	index := map[*shape]int{}
+	model := frame.Model{Material: t.material()}
+	for _, m := range t.order {
+		if _, grows := index[m.parent]; m != root && !grows {
+			continue
+		}
+		index[m] = len(model.Members)
+		member := t.frameMember(index, m)
+		model.Members = append(model.Members, member)
+		model.Masses = append(model.Masses, t.ownMasses(index[m], m, member.Parent >= 0)...)
+	}
+	built, err := frame.New(model)
+	return built, index, err
 }
 
 // frameMember gives the frame the wood inside the bark at its mean thickness:
 // what bends. Strength takes thinner sections, see sections.go.
-func (t *tree) frameMember(b *bough, s *shape) frame.Member {
+func (t *tree) frameMember(index map[*shape]int, s *shape) frame.Member {
 	m := frame.Member{Name: s.member.ID, Parent: -1}
-	if i, ok := b.index[s.parent]; ok {
+	if i, ok := index[s.parent]; ok {
 		m.Parent = i
 		m.ParentAlong = quantity.Length(s.rises)
 	}
@@ -157,11 +160,12 @@ func (b *bough) gustLine() frame.LineLoad {
 
 // ownMasses spreads the green weight of a member along it: its wood over bark
 // by the girths, and side branches and leaf as a share of that spread evenly
-// from near the foot to the tip.
-func (t *tree) ownMasses(index int, s *shape) []frame.Mass {
+// from near the foot to the tip. The line of a member that grows from another
+// of the frame starts on the centreline of that one.
+func (t *tree) ownMasses(index int, s *shape, grows bool) []frame.Mass {
 	const pieces = 16
 	offset := 0.0
-	if s.parent != nil && s.parent.parent != nil {
+	if grows {
 		offset = radius(s.parent, s.rises)
 	}
 	density := t.species.wood.GreenDensity.Value

@@ -56,6 +56,7 @@ const (
 
 // Remarks: they change nothing.
 const (
+	StemSways         Code = "stem-sways"
 	StandIn           Code = "stand-in-seen"
 	WoodFallback      Code = "wood-not-known"
 	WoodSourcesDiffer Code = "wood-sources-differ"

@@ -16,6 +16,7 @@ func (r *rig) conditionReasons(u trial) []Reason {
 	list = append(list, r.groundReasons(u)...)
 	list = append(list, r.airReasons()...)
 	list = append(list, r.woodReasons()...)
+	list = append(list, r.swayReasons()...)
 	if !r.riders.known() {
 		list = append(list, Reason{Code: RidersNotKnown, Outcome: Unfinished, Path: r.riders.path, Change: Change{Code: ChangeDescribe}, Terms: r.riders.terms})
 	}

@@ -52,6 +52,9 @@ func (t *tree) newRig(index int) (*rig, error) {
 	if r.springs, err = r.springsAtHang(); err != nil {
 		return nil, fmt.Errorf("%s: limb %q: %w", r.at, r.h.Member, err)
 	}
+	if _, err = t.treeSway(); err != nil {
+		return nil, fmt.Errorf("%s: %w", t.path, err)
+	}
 	r.cutLimbs()
 	if r.air, err = t.crownWind(); err != nil {
 		return nil, fmt.Errorf("%s: %w", t.path, err)

@@ -17,6 +17,7 @@ type tree struct {
 	shapes  map[string]*shape
 	order   []*shape // parents before children
 	species species
+	sway    *treeSway // worked out when first asked for
 }
 
 // species is what the wood of a tree can bear.

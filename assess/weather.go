@@ -80,7 +80,7 @@ func (r *rig) cutStem() {
 // the hang point, the weight of the limb and the gust on all above, the wind
 // blowing in the worst direction.
 func (r *rig) stemMoment(u trial, height float64, side scenario, rideFactor, windFactor float64) (moment float64, at quantity.Angle) {
-	p := r.pullMoment(u, height, side, rideFactor, r.limbWeightAbout(height))
+	p := r.pullMoment(u, height, side, rideFactor*r.swayFactor(u.line), r.limbWeightAbout(height))
 	return p.value + windFactor*r.windMoment(u, height, side), p.at
 }
 
@@ -107,7 +107,7 @@ func (r *rig) limbWeightAbout(height float64) quantity.Vec3 {
 // overturning is the moment at the ground that swing and gust add to a tree
 // that stands under its own weight.
 func (r *rig) overturning(u trial, side scenario) (moment float64, at quantity.Angle) {
-	p := r.pullMoment(u, 0, side, r.rules.rideFactor.Value, quantity.Vec3{})
+	p := r.pullMoment(u, 0, side, r.rules.rideFactor.Value*r.swayFactor(u.line), quantity.Vec3{})
 	return p.value + r.rules.windFactor.Value*r.windMoment(u, 0, side), p.at
 }
 
@@ -153,7 +153,7 @@ func (r *rig) stemChecker() checker {
 	}
 	return checker{code: StemBending, unit: "Pa", cure: byCalm, try: try, terms: func(u trial, f figure) []Term {
 		d := stem.diameter(float64(f.where.Along))
-		return append(r.pullTerms(u), r.gustTerm(u), r.dragTerm(),
+		return append(append(r.pullTerms(u), r.swayTerms(u)...), r.gustTerm(u), r.dragTerm(),
 			Term{Symbol: "M_w", Name: "moment of the gust there, unfactored", Value: r.windMoment(u, float64(f.where.Along), unfavourable), Unit: "N m"},
 			Term{Symbol: "D", Name: "diameter of the stem over bark", Value: float64(d.upright.Value), Unit: "m", Sd: float64(d.upright.Sd), How: d.upright.How, Path: d.path},
 			r.designTerm(), r.morTerm())
@@ -170,7 +170,7 @@ func (r *rig) rootPlateChecker() checker {
 	}
 	return checker{code: RootPlate, unit: "N m", cure: byCalm, try: try, terms: func(u trial, f figure) []Term {
 		alone := r.pullMoment(u, 0, unfavourable, 1, quantity.Vec3{}).value
-		list := append(r.pullTerms(u), r.gustTerm(u), r.dragTerm(),
+		list := append(append(r.pullTerms(u), r.swayTerms(u)...), r.gustTerm(u), r.dragTerm(),
 			Term{Symbol: "M_s", Name: "overturning moment of the swing alone", Value: alone, Unit: "N m", Note: r.toldAsGust(alone)},
 			Term{Symbol: "M_w", Name: "overturning moment of the gust alone", Value: r.windMoment(u, 0, unfavourable), Unit: "N m"})
 		return append(list, r.rootPlateTerms()...)

@@ -33,6 +33,7 @@ var reasons = map[assess.Code]string{
 	assess.SurfaceRating:     "The height of fall is above what %s is rated for: a stated departure that the person in charge signs for.",
 	assess.LineGoesSlack:     "At 90 degrees and beyond the line goes slack and catches with a jerk. Such an amplitude is refused.",
 	assess.NoUseFits:         "No lighter, lower or calmer use meets all checks together.",
+	assess.StemSways:         "The swing repeats near the tree's own sway. If the stem starts to move with the swing, stop for the day.",
 	assess.StandIn:           "A sign could not show that day; looked at instead: %s.",
 	assess.WoodFallback:      "Wood: %s.",
 	assess.WoodSourcesDiffer: "Sources disagree on the strength of this wood; the lowest is used.",

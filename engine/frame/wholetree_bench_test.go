@@ -61,11 +61,10 @@ func swingCases(hang frame.Place) []frame.LoadCase {
 
 var hangPoint = frame.Place{Member: 1, Along: 2.5}
 
-// The limbs of a whole tree carry its first mode down: limbs and leaf as point
-// masses fixed to the stem where they leave it, which turn with nothing, sway
-// faster than the tree; and the energy of the mode is that of its frequency,
-// kinetic by modal mass 1, so that a force at a place moves it there by no
-// less than the mode's share 1/(M w^2) of the flexibility (Rayleigh).
+// Two bounds on the first mode of a whole tree, both by Rayleigh's principle.
+// With each limb and its leaf as a point mass where it leaves the stem the tree
+// sways faster: limbs that bend and reach out only slow it down. And of the
+// flexibility of a place the mode's share 1/(M w^2) is less than the whole.
 func TestWholeTreeFirstMode(t *testing.T) {
 	tree := wholeTree()
 	analysis, first := firstMode(t, tree)

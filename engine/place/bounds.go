@@ -35,10 +35,6 @@ func indices(values, turns []quantity.Length) []int {
 
 // over returns the bounds over a block; those of a single pair are its number.
 func (s *sampled) over(b block) (low, high float64) {
-	if b.cells() == 1 {
-		v := s.at(b.along.lo, b.line.lo)
-		return v, v
-	}
 	low, high = s.bounds.fromAlong.over(b.along)
 	lineLow, lineHigh := s.bounds.fromLine.over(b.line)
 	low, high = low+lineLow, high+lineHigh
@@ -62,6 +58,10 @@ const rounding = 1e-12
 // bothOver takes a part of two arguments to lie between its values at the
 // corners of a block without a turn, and looks whether that in the middle does.
 func (s *sampled) bothOver(b block) (low, high float64) {
+	if b.cells() == 1 {
+		v := s.call(b.along.lo, b.line.lo)
+		return v, v
+	}
 	shape := s.bounds.shape
 	if shape == nil || straddles(shape.along, b.along) || straddles(shape.line, b.line) {
 		return math.Inf(-1), math.Inf(1)

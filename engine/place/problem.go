@@ -39,18 +39,22 @@ func MostInHand() Aim { return Aim{Name: "most in hand"} }
 // the longer line, then the hang point nearer to the start of the limb.
 type Problem struct {
 	Grid        Grid
-	Constraints []Constraint // 1 to 64
+	Constraints []Constraint // 1 to 30
 	Aims        []Aim
 	Bands       []quantity.Length // lines of the grid whose bands are asked for
 	Counts      bool              // asks for Result.Passed
 }
 
+// greatestConstraints lets two limits for each constraint and a few more fit
+// into a set.
+const greatestConstraints = 30
+
 func (p Problem) validate() error {
 	if err := p.Grid.validate(); err != nil {
 		return err
 	}
-	if n := len(p.Constraints); n == 0 || n > 64 {
-		return fmt.Errorf("constraints: there are %d; expected 1 to 64", n)
+	if n := len(p.Constraints); n == 0 || n > greatestConstraints {
+		return fmt.Errorf("constraints: there are %d; expected 1 to %d", n, greatestConstraints)
 	}
 	for _, line := range p.Bands {
 		if _, ok := p.Grid.Line.index(line); !ok {

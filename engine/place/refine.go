@@ -23,7 +23,8 @@ func newRefined(p *problem) refined {
 func (r refined) solve(in block, ask query) answer {
 	var out answer
 	for _, meets := range ask.counts {
-		out.counts = append(out.counts, r.count(in, r.limits(meets, -Slack)))
+		limits := r.limits(meets, -Slack)
+		out.counts = append(out.counts, r.count(in, limits, allOf(len(limits))))
 	}
 	for _, p := range ask.picks {
 		out.found = append(out.found, r.pick(in, p))
@@ -70,21 +71,35 @@ func (r refined) pick(in block, p pick) cell {
 	return r.greatest(in, []*sampled{r.nearer}, limits).cell
 }
 
-// count returns how many pairs of a block keep all limits.
-func (r refined) count(b block, limits []limit) int {
-	all := true
-	for _, l := range limits {
-		low, high := l.of.over(b)
-		if !(high >= l.least) {
-			return 0
+// undecided returns which of the open limits some pairs of a block keep and
+// some may not; ok is false where one is kept by none.
+func undecided(b block, limits []limit, open set) (left set, ok bool) {
+	for k := range limits {
+		if open&(1<<k) == 0 {
+			continue
 		}
-		all = all && low >= l.least
+		low, high := limits[k].of.over(b)
+		if !(high >= limits[k].least) {
+			return open, false
+		}
+		if low >= limits[k].least {
+			open = open.without(k)
+		}
 	}
-	if all {
+	return open, true
+}
+
+// count returns how many pairs of a block keep all open limits.
+func (r refined) count(b block, limits []limit, open set) int {
+	open, ok := undecided(b, limits, open)
+	if !ok {
+		return 0
+	}
+	if open == 0 {
 		return b.cells()
 	}
 	near, far := r.split(b)
-	return r.count(near, limits) + r.count(far, limits)
+	return r.count(near, limits, open) + r.count(far, limits, open)
 }
 
 // best is the best pair found so far.
@@ -97,7 +112,8 @@ type best struct {
 // greatest value: the smallest of the given fields.
 func (r refined) greatest(in block, value []*sampled, limits []limit) best {
 	found := best{value: math.Inf(-1)}
-	r.improve(in, ceiling(in, value), value, limits, &found)
+	s := ascent{r, value, limits, &found}
+	s.improve(in, ceiling(in, value), allOf(len(limits)))
 	return found
 }
 
@@ -111,26 +127,35 @@ func ceiling(b block, value []*sampled) float64 {
 	return least
 }
 
-func (r refined) improve(b block, most float64, value []*sampled, limits []limit, found *best) {
-	if !(most > found.value) {
+// ascent is one search for the greatest value.
+type ascent struct {
+	refined
+	value  []*sampled
+	limits []limit
+	found  *best
+}
+
+// improve looks for a better pair in a block, where no value passes most and
+// only some limits are still open.
+func (a ascent) improve(b block, most float64, open set) {
+	if !(most > a.found.value) {
 		return
 	}
-	for _, l := range limits {
-		if _, high := l.of.over(b); !(high >= l.least) {
-			return
-		}
+	open, ok := undecided(b, a.limits, open)
+	if !ok {
+		return
 	}
 	if b.cells() == 1 {
-		*found = best{cell{b.along.lo, b.line.lo, true}, most}
+		*a.found = best{cell{b.along.lo, b.line.lo, true}, most}
 		return
 	}
-	first, second := r.split(b)
-	mostFirst, mostSecond := ceiling(first, value), ceiling(second, value)
+	first, second := a.split(b)
+	mostFirst, mostSecond := ceiling(first, a.value), ceiling(second, a.value)
 	if mostSecond > mostFirst {
 		first, second, mostFirst, mostSecond = second, first, mostSecond, mostFirst
 	}
-	r.improve(first, mostFirst, value, limits, found)
-	r.improve(second, mostSecond, value, limits, found)
+	a.improve(first, mostFirst, open)
+	a.improve(second, mostSecond, open)
 }
 
 // split halves a block: across a turn first, else across its longer side.

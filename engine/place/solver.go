@@ -1,11 +1,9 @@
 package place
 
-import "math"
-
 // set is a set of constraints, one bit each.
 type set uint64
 
-func allOf(n int) set { return set(math.MaxUint64) >> (64 - n) }
+func allOf(n int) set { return 1<<n - 1 }
 
 func (s set) without(k int) set { return s &^ (1 << k) }
 

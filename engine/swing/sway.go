@@ -27,8 +27,8 @@ const (
 // than twice the factor where the mode is faster than the swing, to less than
 // three times where it is slower.
 //
-// Length runs to the rider's centre of mass, lowest is the mode's frequency,
-// damping its ratio, more than 0. It fails on inputs out of range.
+// The mode is given by its frequency and its damping ratio, more than 0. It
+// fails on inputs out of range.
 // Source: steady response of a damped oscillator to a periodic force, as in
 // Clough & Penzien, Dynamics of Structures, chapters 3 and 4 (from memory).
 func SwayFactor(length quantity.Length, amplitude quantity.Angle, mode quantity.Frequency, damping quantity.Proportion, direction PullDirection) (quantity.Proportion, error) {

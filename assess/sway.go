@@ -1,0 +1,81 @@
+package assess
+
+import (
+	"fmt"
+	"math"
+
+	"boughline/engine/frame"
+	"boughline/engine/swing"
+	"boughline/knowledge"
+	"boughline/quantity"
+)
+
+// treeSway is the lowest mode of the whole tree and what swings make of it.
+type treeSway struct {
+	lowest  quantity.Frequency
+	factors map[quantity.Length]float64 // dynamic factor by length of line
+}
+
+// swayElement is the element length of the whole tree, m.
+const swayElement = 1
+
+// treeSway finds the lowest mode of stem and limbs together, the roots rigid.
+func (t *tree) treeSway() (*treeSway, error) {
+	if t.sway != nil {
+		return t.sway, nil
+	}
+	whole, _, err := t.frameFrom(t.order[0].stem())
+	if err != nil {
+		return nil, fmt.Errorf("whole tree: %w", err)
+	}
+	analysis, err := whole.Analyse(frame.Options{ElementLength: swayElement})
+	if err != nil {
+		return nil, fmt.Errorf("whole tree: %w", err)
+	}
+	modes, err := analysis.Modes(1)
+	if err != nil {
+		return nil, fmt.Errorf("whole tree: modes: %w", err)
+	}
+	t.sway = &treeSway{lowest: modes[0].Frequency, factors: map[quantity.Length]float64{}}
+	return t.sway, nil
+}
+
+// swayFactor is by how much a swing that goes on and on raises its moment on
+// stem and root plate: that of the part of the pull which drives the lowest
+// mode the more.
+func (r *rig) swayFactor(line quantity.Length) float64 {
+	if f, ok := r.sway.factors[line]; ok {
+		return f
+	}
+	damping := quantity.Proportion(r.k.Parameter(knowledge.StemDamping).Value)
+	f := 1.0
+	for _, direction := range []swing.PullDirection{swing.HorizontalPull, swing.VerticalPull} {
+		factor, err := swing.SwayFactor(line, angle(r.rules.designAmplitude), r.sway.lowest, damping, direction)
+		if err != nil { // a line and a mode are positive by construction
+			factor = slackFactor
+		}
+		f = math.Max(f, float64(factor))
+	}
+	r.sway.factors[line] = f
+	return f
+}
+
+// swayWarns is the dynamic factor from which the person in charge is told to
+// watch the stem: it moves two and a half times as much as under the pull put on
+// slowly (house).
+const swayWarns = 2.5
+
+func (r *rig) swayReasons() []Reason {
+	if r.swayFactor(r.asked.line) < swayWarns {
+		return nil
+	}
+	return []Reason{{Code: StemSways, Remark: true, Path: r.at + ".line", Terms: r.swayTerms(r.asked)}}
+}
+
+func (r *rig) swayTerms(u trial) []Term {
+	return []Term{
+		{Symbol: "D_s", Name: "dynamic factor of the tree that sways with the swing", Value: r.swayFactor(u.line), Unit: "1"},
+		{Symbol: "f_t", Name: "lowest frequency of the whole tree, roots rigid", Value: float64(r.sway.lowest), Unit: "Hz"},
+		factTerm("zeta", "damping ratio of the sway", r.k.Parameter(knowledge.StemDamping)),
+	}
+}
