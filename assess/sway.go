@@ -60,13 +60,11 @@ func (r *rig) swayFactor(line quantity.Length) float64 {
 	return f
 }
 
-// swayWarns is the dynamic factor from which the person in charge is told to
-// watch the stem: it moves two and a half times as much as under the pull put on
-// slowly (house).
-const swayWarns = 2.5
-
+// swayReasons tells the person in charge to watch the stem where the swing
+// repeats near the tree's own sway.
 func (r *rig) swayReasons() []Reason {
-	if r.swayFactor(r.asked.line) < swayWarns {
+	resonance, err := swing.NearestResonance(r.asked.line, angle(r.rules.designAmplitude), r.sway.lowest)
+	if err != nil || !resonance.Near {
 		return nil
 	}
 	return []Reason{{Code: StemSways, Remark: true, Path: r.at + ".line", Terms: r.swayTerms(r.asked)}}

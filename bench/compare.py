@@ -69,7 +69,7 @@ def pendulum(go):
     exact, _ = elastic_pendulum.follow(case, 1e-13, 1e-15)
     end, evaluations = elastic_pendulum.follow(case, 1e-8, 1e-10)
     error = 1e9 * float(np.hypot(*(end - exact)))
-    spent = seconds(lambda: elastic_pendulum.follow(case, 1e-8, 1e-10), 31)
+    spent = seconds(lambda: elastic_pendulum.follow(case, 1e-8, 1e-10), 101)
     show("SciPy DOP853, rtol 1e-8", spent, f"{evaluations} evaluations, {error:.3g} nm off")
     rows = {name: row for name, row in go.items() if name.startswith("ElasticTwoPeriods/")}
     for name, row in rows.items():

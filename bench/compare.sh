@@ -9,6 +9,7 @@ timings=$(mktemp)
 trap 'rm -f "$timings"' EXIT
 
 echo "# $(date -u +%Y-%m-%dT%H:%MZ), $(sed -n 's/^model name[^:]*: //p' /proc/cpuinfo | head -1), $(nproc) cores, load $(cut -d' ' -f1-3 /proc/loadavg), $(go version | cut -d' ' -f3)"
-GOMAXPROCS=1 go test -run '^$' -bench 'ElasticTwoPeriods|KinkedLimb' -count 5 ./engine/swing ./engine/frame >"$timings"
+# Short runs on both sides, so that the least of them is one nobody disturbed.
+GOMAXPROCS=1 go test -run '^$' -bench 'ElasticTwoPeriods|KinkedLimb' -benchtime 100x -count 100 ./engine/swing ./engine/frame >"$timings"
 # A core type or a cache size set for OpenBLAS would hold NumPy back.
 env -u OPENBLAS_CORETYPE -u OPENBLAS_L2_SIZE OPENBLAS_NUM_THREADS=1 OMP_NUM_THREADS=1 "$PYTHON" -B bench/compare.py "$timings"

@@ -35,14 +35,14 @@ type accuracy struct{ coarseness, negligible float64 }
 
 var (
 	fine = accuracy{coarseness: 0.9, negligible: 1e-11} // relative error about 1e-10
-	fast = accuracy{coarseness: 0.95, negligible: 1e-8}  // about 1e-7
+	fast = accuracy{coarseness: 1.0, negligible: 1e-8}  // about 1e-7
 )
 
 // points is the number of points of a Gauss-Legendre rule that serves pieces of
 // pieceWidth standard deviations of a normal density to about 1e-7.
 const (
 	points     = 8
-	pieceWidth = 4.5
+	pieceWidth = 5.0
 )
 
 // gauss is that rule on -1 to 1.

@@ -48,6 +48,18 @@ func TestScan(t *testing.T) {
 	var slowest time.Duration
 	for range n {
 		c := randomCase(r)
+		switch os.Getenv("MODE") {
+		case "tail":
+			c.Strength.Mean *= quantity.Stress(1 + 5*r.Float64())
+			c.SectionModulus.CoV = 0.02
+			c.Strength.CoV = 0.2 + 0.15*r.Float64()
+		case "wild":
+			c.Strength.CoV = 0.15 + 0.35*r.Float64()
+			c.SelfMoment.CoV = 0.65 * r.Float64()
+			c.RideMoment.CoV = 0.4 * r.Float64()
+			c.LastingCoV = 0.08 + 0.12*r.Float64()
+			c.TestMoment = c.RideMoment.Mean * quantity.Moment(0.1+1.9*r.Float64())
+		}
 		start := time.Now()
 		g, err := c.Chance()
 		d := time.Since(start)

@@ -11,8 +11,8 @@ import (
 // tables are exact, rounding included, for rounding keeps the order.
 type bounds struct {
 	fromAlong, fromLine, rate *ranges
-	shape                     *turns
-	broken                    bool // the shape turned out not to hold
+	turns                     turns
+	broken                    bool // a shape turned out not to hold
 }
 
 // turns are the first indices at or beyond the turns of a shape.
@@ -20,8 +20,9 @@ type turns struct{ along, line []int }
 
 func (s *sampled) prepare() {
 	s.bounds = &bounds{fromAlong: newRanges(s.fromAlong), fromLine: newRanges(s.fromLine), rate: newRanges(s.rate)}
-	if s.shape != nil {
-		s.bounds.shape = &turns{indices(s.along, s.shape.AlongTurns), indices(s.line, s.shape.LineTurns)}
+	if s.both != nil {
+		s.bounds.turns = turns{indices(s.along, s.shape.AlongTurns), indices(s.line, s.shape.LineTurns)}
+		s.seen = map[[2]int]float64{}
 	}
 }
 
@@ -62,8 +63,7 @@ func (s *sampled) bothOver(b block) (low, high float64) {
 		v := s.call(b.along.lo, b.line.lo)
 		return v, v
 	}
-	shape := s.bounds.shape
-	if shape == nil || straddles(shape.along, b.along) || straddles(shape.line, b.line) {
+	if along, line := s.bounds.turns.in(b); along || line {
 		return math.Inf(-1), math.Inf(1)
 	}
 	near, far := b.along.lo, b.along.hi-1
@@ -75,6 +75,11 @@ func (s *sampled) bothOver(b block) (low, high float64) {
 		s.bounds.broken = true
 	}
 	return low, high
+}
+
+// in says whether a block has a turn inside.
+func (t turns) in(b block) (along, line bool) {
+	return straddles(t.along, b.along), straddles(t.line, b.line)
 }
 
 func straddles(turns []int, s span) bool {

@@ -89,6 +89,16 @@ func (s *problem) notNumber() error {
 	return errors.Join(all...)
 }
 
+// shaped reports whether every part of two arguments comes with a shape.
+func (s *problem) shaped() bool {
+	for _, f := range s.fields() {
+		if f.both != nil && f.shape == nil {
+			return false
+		}
+	}
+	return true
+}
+
 // broken reports whether a promised shape was seen not to hold.
 func (s *problem) broken() bool {
 	for _, f := range s.fields() {

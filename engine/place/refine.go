@@ -5,7 +5,10 @@ import "math"
 // refined is the solver that takes coarse blocks first and halves only those
 // that their bounds leave undecided (branch and bound: Land and Doig 1960,
 // from memory).
-type refined struct{ *problem }
+type refined struct {
+	*problem
+	shapes []*sampled // fields with turns
+}
 
 // limit asks for a number of a field or more.
 type limit struct {
@@ -14,10 +17,14 @@ type limit struct {
 }
 
 func newRefined(p *problem) refined {
+	r := refined{problem: p}
 	for _, f := range p.fields() {
 		f.prepare()
+		if f.both != nil {
+			r.shapes = append(r.shapes, f)
+		}
 	}
-	return refined{p}
+	return r
 }
 
 func (r refined) solve(in block, ask query) answer {
@@ -174,13 +181,11 @@ func (r refined) split(b block) (near, far block) {
 	return near, far
 }
 
-// straddled says whether a block has a turn of any margin inside.
+// straddled says whether a block has a turn of any field inside.
 func (r refined) straddled(b block) (along, line bool) {
-	for _, m := range r.margins {
-		if shape := m.bounds.shape; shape != nil {
-			along = along || straddles(shape.along, b.along)
-			line = line || straddles(shape.line, b.line)
-		}
+	for _, f := range r.shapes {
+		a, l := f.bounds.turns.in(b)
+		along, line = along || a, line || l
 	}
 	return along, line
 }

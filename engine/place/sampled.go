@@ -19,8 +19,9 @@ type sampled struct {
 	rate      []float64 // of PerAlong, nil where there is none
 	both      func(along, line quantity.Length) float64
 	shape     *Shape
-	bounds    *bounds // for Refine
-	notNumber error   // the first pair at which both gave no number
+	bounds    *bounds            // for Refine
+	seen      map[[2]int]float64 // what both gave, for Refine
+	notNumber error              // the first pair at which both gave no number
 }
 
 func sample(f Field, name string, on axes) (*sampled, error) {
@@ -82,7 +83,7 @@ func (s *sampled) row(j int, out []float64) {
 		out[i] = fromLine
 	}
 	for i, v := range s.fromAlong {
-		out[i] += v
+		out[i] = v + fromLine
 	}
 	if s.rate != nil {
 		rate := s.rate[j]
@@ -97,8 +98,15 @@ func (s *sampled) row(j int, out []float64) {
 	}
 }
 
+// call works the part of two arguments out.
 func (s *sampled) call(i, j int) float64 {
+	if v, ok := s.seen[[2]int{i, j}]; ok {
+		return v
+	}
 	v := s.both(s.along[i], s.line[j])
+	if s.seen != nil {
+		s.seen[[2]int{i, j}] = v
+	}
 	if (math.IsNaN(v) || math.IsInf(v, 0)) && s.notNumber == nil {
 		s.notNumber = fmt.Errorf("%s: %v at along %v m, line %v m; expected a finite number", s.name, v, s.along[i], s.line[j])
 	}

@@ -20,16 +20,19 @@ func Search(p Problem) (Result, error) {
 // best is decided at single pairs or by bounds that hold for all.
 //
 // Fields of Along, Line and PerAlong need no assumption: their bounds come
-// from all values of the axes. A field with Both needs its Shape to hold: its
+// from all values of the axes. A field with Both needs a Shape that holds: its
 // least and greatest number over a block without a turn then lie at corners.
-// Every block is looked at in the middle too, and where a promise is seen
-// broken, the answer is that of Search; a broken promise that no look meets
-// can go unseen. A field with Both and no Shape is worked out at every pair
-// that the other fields leave open.
+// Every such block is looked at in the middle too. Where a Shape is missing or
+// seen not to hold, the answer is that of Search; one that fails where no look
+// falls can go unseen. Both is called once for a pair, and what it gave is
+// kept: some numbers for each pair on an edge.
 func Refine(p Problem) (Result, error) {
 	s, err := p.prepare()
 	if err != nil {
 		return Result{}, err
+	}
+	if !s.shaped() {
+		return Search(p)
 	}
 	result := report{p, s, newRefined(s)}.result()
 	if s.broken() {
