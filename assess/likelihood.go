@@ -28,16 +28,38 @@ func (r *rig) chanceChecker(code Code, part *limbPart, at func(trial) *cut) chec
 	target := r.rules.targetBeta.Value
 	try := func(u trial, side scenario) figure {
 		c := at(u)
-		figures, err := r.limbCase(u, c, side).Chance()
-		f := figure{demand: target, where: place(c, 0, code)}
-		if err == nil && figures.GivenLoadTest != nil {
-			f.capacity = math.Min(figures.GivenLoadTest.Beta, greatestBeta)
-		}
-		return f
+		return figure{demand: target, capacity: r.leastBeta(u, c, side), where: place(c, 0, code)}
 	}
 	return checker{code: code, unit: "1", cure: byLighter, try: try, terms: func(u trial, f figure) []Term {
 		return r.chanceTerms(u, at(u))
 	}}
+}
+
+// leastBeta is the least reliability index of these riders and all lighter
+// ones. The load test grows with the riders: beside a heavy limb a light one
+// proves so little that lighter riders can come out a trace worse, and a
+// heavier rider must never look better.
+func (r *rig) leastBeta(u trial, c *cut, side scenario) float64 {
+	beta := r.beta(u, c, side)
+	for mass := r.lightest(); mass < u.mass; mass *= massStep {
+		lighter := u
+		lighter.mass = mass
+		beta = math.Min(beta, r.beta(lighter, c, side))
+	}
+	return beta
+}
+
+// massStep is the ratio of the lighter masses that are tried.
+const massStep = 1.3
+
+// beta is the reliability index with the planned load test passed, 0 where the
+// laws say that the limb could not have passed it.
+func (r *rig) beta(u trial, c *cut, side scenario) float64 {
+	figures, err := r.limbCase(u, c, side).Chance()
+	if err != nil || figures.GivenLoadTest == nil {
+		return 0
+	}
+	return math.Max(0, math.Min(figures.GivenLoadTest.Beta, greatestBeta))
 }
 
 // greatestBeta stands for any reliability index above it; beyond it the laws

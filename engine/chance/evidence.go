@@ -44,6 +44,8 @@ func (m limbModel) tested() tested {
 // heavier, none is.
 const lightest, heaviest = -5.0, 8.0
 
+// rideNodes lays Gauss-Legendre pieces over the deviates of the ride, narrower the
+// more steeply the chances that X is too low and K high enough change with it.
 func (m limbModel) rideNodes() []rideNode {
 	if m.ride.Sigma == 0 {
 		return nil
@@ -75,7 +77,8 @@ func (t tested) passes() float64 {
 }
 
 // breaks returns P(S < X < S + Q, X K > S + T), for a given S by the integral
-// over X of the density times P(K > (S + T)/X) P(Q > X - S).
+// over X of the density times P(K > (S + T)/X) P(Q > X - S): over X - S as a moment of the
+// ride where P(Q > X - S) changes, and below that, where it is 1, over the deviate of X.
 func (t tested) breaks() float64 {
 	return t.overSelf(t.likeliest(), func(z float64) float64 {
 		s := t.self.At(z)
@@ -103,12 +106,6 @@ func (t tested) offset(loaded float64) float64 {
 	return (t.resistance.Mu + t.lasting.Mu - loaded) / t.lasting.Sigma
 }
 
-// negligible is the share of an integral that may be left out at an end.
-const (
-	negligible = 1e-8
-	farthest   = 8.5
-)
-
 // overSelf returns the mean of f over the deviate of the own moment.
 func (t tested) overSelf(centre float64, f func(z float64) float64) float64 {
 	if t.self.Sigma == 0 {
@@ -123,7 +120,8 @@ func (t tested) overSelf(centre float64, f func(z float64) float64) float64 {
 // and K more than exp(loaded)/X, in pieces downwards until what is left is negligible
 // beside the sum and already, what it is to be added to.
 func (t tested) below(high, low, loaded, already float64) float64 {
-	high = math.Min(high, farthest)
+	const nothingAbove = 8.5
+	high = math.Min(high, nothingAbove)
 	offset := t.offset(loaded)
 	sum := 0.0
 	for high > low && cdf(high)*cdf(offset+t.slope*high) > negligible*(already+sum) {

@@ -47,8 +47,9 @@ const leastCarried = 1e-9
 // S and Q are the moments of own weight and ride, T that of the test, K the
 // lasting factor; S and X are the same variables throughout. The figures come
 // from quadrature without matched moments; relative error below 1e-5 for
-// probabilities down to 1e-12. A heavier ride never lowers them, evidence never
-// raises them, and a stronger test never raises its own.
+// probabilities down to 1e-11, 1e-2 at 1e-13. A heavier ride never lowers them, evidence never
+// raises them, and a stronger test never raises its own. A heavier ride with a test
+// heavier in proportion can lower the last: the test then proves more.
 // Errors: values out of range; a limb that could not have passed the test.
 // Source: definition of conditional probability; evidence from a proof load known
 // with error as in Ditlevsen & Madsen, 1996, Structural Reliability Methods (from memory).

@@ -1,6 +1,10 @@
 package place
 
-import "testing"
+import (
+	"testing"
+
+	"boughline/quantity"
+)
 
 // On level ground the limits are straight lines in closed form: feet clear for
 // L <= H - f - c, the fall within its limit for L >= (H - F)/cos a, the stem
@@ -31,5 +35,23 @@ func TestLevelGroundInClosedForm(t *testing.T) {
 				t.Errorf("longest line %+v, want 4.2 m at 1.04 m, bound by the feet", best)
 			}
 		})
+	}
+}
+
+// With these sizes the stress allows hang points up to 3.65 m.
+func TestBandAtTheEndOfTheGrid(t *testing.T) {
+	for to, want := range map[quantity.Length]string{3.65: "", 3.66: "stress", 3.67: "stress"} {
+		s := level()
+		s.grid.Along.To = to
+		for name, run := range map[string]func(Problem) (Result, error){"search": Search, "refine": Refine} {
+			band := must(run(s.problem(t)))(t).Bands[4]
+			got := ""
+			if band.BeyondHigh != nil {
+				got = band.BeyondHigh.Binding
+			}
+			if *band.Feasible != (Range{1, 3.65}) || got != want || band.BeyondLow.Along != 0.99 {
+				t.Errorf("%s to %v m: band %v, beyond it %q at the far and %+v at the near end", name, to, *band.Feasible, got, *band.BeyondLow)
+			}
+		}
 	}
 }

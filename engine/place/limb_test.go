@@ -34,6 +34,14 @@ func TestStressOfACylinder(t *testing.T) {
 	near(t, "its station", float64(at), 0, 0)
 }
 
+// At the stem the limb carries itself alone.
+func TestStressOfAHangAtTheStem(t *testing.T) {
+	b := Limb{Length: 4, Base: 0.2, Tip: 0.1, Density: 900}
+	stress, _ := b.Stress(0, 2000)
+	want := float64(b.SelfMoment(0)) / (math.Pi * math.Pow(0.2, 3) / 32)
+	near(t, "stress", float64(stress), want, 1e-6*want)
+}
+
 // A weightless cone under a load at s: with x the distance from the tip, M/W
 // goes with (x - x0)/x^3, greatest at x = 3 x0/2 with x0 = length - s.
 func TestStressOfAConeIsGreatestHalfwayBeyondTheLoad(t *testing.T) {

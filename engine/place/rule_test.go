@@ -64,6 +64,7 @@ func TestResultsFollowTheRules(t *testing.T) {
 		s := randomSite(rand.New(rand.NewPCG(seed, 4)))
 		s.grid.Along.Step, s.grid.Line.Step, s.bands = 0.1, 0.1, nil
 		p := s.problem(t)
+		p.Constraints = turned(p.Constraints, int(seed%4))
 		n, got := newNaive(p), search(t, p)
 		all := func(h Hang) bool { return meets(h, -1) }
 		wants := []*Hang{

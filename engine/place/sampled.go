@@ -79,11 +79,14 @@ func (s *sampled) row(j int, out []float64) {
 	if s.fromLine != nil {
 		fromLine = s.fromLine[j]
 	}
-	for i := range out {
-		out[i] = fromLine
-	}
-	for i, v := range s.fromAlong {
-		out[i] = v + fromLine
+	if s.fromAlong == nil {
+		for i := range out {
+			out[i] = fromLine
+		}
+	} else {
+		for i, v := range s.fromAlong[:len(out)] {
+			out[i] = v + fromLine
+		}
 	}
 	if s.rate != nil {
 		rate := s.rate[j]

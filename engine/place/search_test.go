@@ -15,6 +15,7 @@ func TestRefineEqualsSearch(t *testing.T) {
 	feasible := 0
 	for seed := range uint64(200) {
 		p := randomSite(rand.New(rand.NewPCG(seed, 1))).problem(t)
+		p.Constraints = turned(p.Constraints, int(seed%4))
 		full := search(t, p)
 		if full.Feasible > 0 {
 			feasible++
@@ -24,6 +25,11 @@ func TestRefineEqualsSearch(t *testing.T) {
 	if feasible < 50 || feasible > 150 {
 		t.Errorf("%d of 200 sites have a place; expected some with and some without", feasible)
 	}
+}
+
+// turned puts another constraint first, which decides ties.
+func turned(list []Constraint, first int) []Constraint {
+	return append(list[first:len(list):len(list)], list[:first]...)
 }
 
 // The same margins as functions of two arguments, with their turns promised,
@@ -41,6 +47,10 @@ func TestRefineEqualsSearchOfFunctions(t *testing.T) {
 			functions.Constraints[k].Margin = Field{Both: margin.At, Shape: shapeOf(s, k)}
 		}
 		same(t, seed, refine(t, functions), full)
+		prepared := must(functions.prepare())(t)
+		if (report{functions, prepared, newRefined(prepared)}).result(); prepared.broken() {
+			t.Errorf("site %d: a promise that holds was taken for broken", seed)
+		}
 		if seed%20 == 0 {
 			functions.Constraints[0].Margin.Shape = nil
 			same(t, seed, refine(t, functions), full)
