@@ -116,22 +116,46 @@ func (r *rig) shareOfCrown() float64 {
 	return math.Min(1, ratio*ratio)
 }
 
-// askedGust is the gust that the site's own stop rule allows: the peak that
-// goes with the top of its Beaufort force as a mean in open country.
-func (t *tree) askedGust() quantity.Speed {
+// askedGust is the gust that the stop rule allows, the site's own or the house's,
+// whichever is lower: the peak that goes with the top of its Beaufort force as
+// a mean in open country.
+func (t *tree) askedGust() (quantity.Speed, error) {
 	force := int(t.k.Parameter(knowledge.StopBeaufort).Value)
 	if t.survey.Wind != nil && t.survey.Wind.StopBeaufort != nil {
-		force = *t.survey.Wind.StopBeaufort
+		force = min(force, *t.survey.Wind.StopBeaufort)
 	}
 	b, ok := t.k.Beaufort(force)
 	if !ok {
-		return 0
+		return 0, fmt.Errorf("wind.stop_beaufort: %d is not in the table of Beaufort forces; expected 3 to 10", force)
 	}
+	return t.gustOf(b)
+}
+
+// gustOf is the gust at 10 m in open country that goes with the top of a
+// Beaufort force.
+func (t *tree) gustOf(b knowledge.Beaufort) (quantity.Speed, error) {
 	open, _ := t.k.Terrain("II")
-	p := wind.Profile{Terrain: windTerrain(open), AirDensity: 1.25, Orography: 1, Turbulence: 1}
+	p := wind.Profile{Terrain: windTerrain(open), AirDensity: quantity.Density(t.k.Parameter(knowledge.AirDensity).Value), Orography: 1, Turbulence: 1}
 	p, err := p.WithOpenMean(quantity.Speed(b.Mean.High), windTerrain(open))
 	if err != nil {
-		return 0
+		return 0, fmt.Errorf("wind: the gust of Beaufort %d: %w", b.Number, err)
 	}
-	return p.Gust(10)
+	return p.Gust(10), nil
+}
+
+// beaufortOf is the greatest Beaufort force whose gusts in open country stay
+// at or below a gust.
+func (t *tree) beaufortOf(gust quantity.Speed) (knowledge.Beaufort, bool) {
+	var best knowledge.Beaufort
+	found := false
+	for force := 3; force <= 10; force++ {
+		b, ok := t.k.Beaufort(force)
+		if !ok {
+			continue
+		}
+		if reaches, err := t.gustOf(b); err == nil && reaches <= gust*(1+1e-9) {
+			best, found = b, true
+		}
+	}
+	return best, found
 }

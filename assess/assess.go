@@ -17,25 +17,34 @@ import (
 // computed and why.
 func Assess(s *survey.Survey, k *knowledge.Base) (Assessment, error) {
 	a := Assessment{Format: Format, Site: s.Site, Day: s.Day}
-	rules := rulesOf(k)
-	for i := range s.Trees {
-		hangs, err := assessTree(k, rules, s, i)
-		if err != nil {
-			return Assessment{}, err
-		}
-		a.Hangs = append(a.Hangs, hangs...)
+	site, err := newSite(k, rulesOf(k), s)
+	if err != nil {
+		return Assessment{}, err
+	}
+	for _, t := range site {
+		a.Hangs = append(a.Hangs, t.assess()...)
 	}
 	return a, nil
 }
 
-func assessTree(k *knowledge.Base, rules rules, s *survey.Survey, index int) ([]Hang, error) {
-	if len(s.Trees[index].Hangs) == 0 {
-		return nil, nil
+// newSite places the members of every tree, so that each hang can be judged
+// among its neighbours.
+func newSite(k *knowledge.Base, rules rules, s *survey.Survey) ([]*tree, error) {
+	site := make([]*tree, len(s.Trees))
+	for i := range s.Trees {
+		t, err := newTree(k, rules, s, i)
+		if err != nil {
+			return nil, fmt.Errorf("%s: %w", element("trees", i), err)
+		}
+		site[i] = t
 	}
-	t, err := newTree(k, rules, s, index)
-	if err != nil {
-		return nil, fmt.Errorf("%s: %w", element("trees", index), err)
+	for _, t := range site {
+		t.site = site
 	}
+	return site, nil
+}
+
+func (t *tree) assess() []Hang {
 	var hangs []Hang
 	for i := range t.s.Hangs {
 		rig, err := t.newRig(i)
@@ -45,7 +54,7 @@ func assessTree(k *knowledge.Base, rules rules, s *survey.Survey, index int) ([]
 		}
 		hangs = append(hangs, rig.assess())
 	}
-	return hangs, nil
+	return hangs
 }
 
 // notComputed is what follows for a hang whose mechanics can't be worked out:
@@ -97,6 +106,8 @@ func (r *rig) reasons(checks []Check) []Reason {
 	list = append(list, r.unionReasons()...)
 	list = append(list, r.gearReasons()...)
 	list = append(list, r.findingReasons(people)...)
+	list = append(list, r.neighbourReasons(people)...)
+	list = append(list, r.togetherReasons()...)
 	return append(list, r.lookReasons(people)...)
 }
 
@@ -117,10 +128,14 @@ func (r *rig) ladder(h *Hang, b battery) Outcome {
 	if !outcome.Rideable() {
 		return outcome
 	}
-	u, ok := r.greatestUse(b)
+	u, ok := r.greatestUse(b, unfavourable)
 	if !ok {
-		h.Reasons = append(h.Reasons, Reason{Code: NoUseFits, Outcome: Leave, Path: r.at, Change: Change{Code: ChangeOtherLimb}})
-		return Leave
+		none := Reason{Code: NoUseFits, Outcome: Leave, Path: r.at, Change: Change{Code: ChangeOtherLimb}}
+		if _, could := r.greatestUse(b, favourable); could {
+			none.Outcome, none.Change = Unfinished, Change{Code: ChangeMeasure}
+		}
+		h.Reasons = append(h.Reasons, none)
+		return none.Outcome
 	}
 	h.Limits = r.limitsOf(u)
 	return outcome
@@ -134,6 +149,9 @@ func (r *rig) limitsOf(u trial) *Limits {
 		Use:      Use{Riders: r.riders.count, Mass: u.mass, Seat: r.riders.seat, Amplitude: u.amplitude, Line: u.line, Gust: u.gust},
 		MassEach: u.mass / quantity.Mass(r.riders.count), KeptClear: max(ahead, behind), FallFrom: r.fallAt(clear),
 		TestMass: quantity.Mass(float64(r.testPull(u)) / quantity.StandardGravity),
+	}
+	if b, ok := r.beaufortOf(u.gust); ok {
+		l.Beaufort, l.SeenInTrees = b.Number, b.What
 	}
 	for _, reason := range r.surfaceReasons(clear) {
 		l.Departures = append(l.Departures, string(reason.Code))
@@ -184,7 +202,7 @@ func checkChange(c *Check) Change {
 		return Change{Code: ChangeLine}
 	case StemClearance:
 		return Change{Code: ChangeLine}
-	case Obstructed:
+	case Obstructed, LimbInPath:
 		return Change{Code: ChangeMoveThing}
 	case LimbInWind, UnionInWind, StemBending, RootPlate:
 		if c.Alone == WithinLimits {

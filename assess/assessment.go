@@ -49,6 +49,10 @@ type Limits struct {
 	Use
 	// MassEach is the mass left for each rider.
 	MassEach quantity.Mass `json:"each_kg"`
+	// Beaufort is the mean wind whose gusts reach Gust, and SeenInTrees what
+	// tells it; 0 below the table.
+	Beaufort    int    `json:"beaufort,omitempty"`
+	SeenInTrees string `json:"seen_in_trees,omitempty"`
 	// KeptClear is the length to keep free of people on either side of the
 	// plumb line, along the swing line.
 	KeptClear quantity.Length `json:"kept_clear_m"`
@@ -109,6 +113,7 @@ type Reason struct {
 	Sign      *signs.Sign     `json:"-"`
 	SignID    string          `json:"sign,omitempty"`
 	Finding   string          `json:"finding,omitempty"`
+	OnTree    string          `json:"on_tree,omitempty"` // a finding on a neighbour
 	Placement signs.Placement `json:"placement,omitzero"`
 	Why       signs.Why       `json:"why,omitempty"`
 	Effect    signs.Effect    `json:"-"`

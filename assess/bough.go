@@ -60,7 +60,7 @@ func (t *tree) frameFrom(root *shape) (*frame.Frame, map[*shape]int, error) {
 }
 
 // frameMember gives the frame the wood inside the bark at its mean thickness:
-// what bends. Strength takes thinner sections, see sections.go.
+// what bends. Strength takes thinner sections, see section.go.
 func (t *tree) frameMember(index map[*shape]int, s *shape) frame.Member {
 	m := frame.Member{Name: s.member.ID, Parent: -1}
 	if i, ok := index[s.parent]; ok {
@@ -202,8 +202,9 @@ var gaussPair = [2]float64{0.5 - 0.5/math.Sqrt(3), 0.5 + 0.5/math.Sqrt(3)}
 // barkOf returns the thickness of the bark on one side of a member at a
 // diameter over bark, with its scatter.
 func (t *tree) barkOf(s *shape, diameter quantity.Length) (quantity.Measured[quantity.Length], source.Fact) {
-	if s.member.Bark != nil {
-		return resolve(t.k, *s.member.Bark), source.Fact{}
+	stated := s.member.Bark
+	if stated != nil && !guessed(stated.How) {
+		return resolve(t.k, *stated), source.Fact{}
 	}
 	part := knowledge.LimbPart
 	if s.parent == nil {
@@ -211,7 +212,13 @@ func (t *tree) barkOf(s *shape, diameter quantity.Length) (quantity.Measured[qua
 	}
 	bark := t.k.Bark(t.species.Species, part, diameter)
 	cov := t.k.Parameter(knowledge.BarkVariation).Value
-	return quantity.Measured[quantity.Length]{
+	tabled := quantity.Measured[quantity.Length]{
 		Value: quantity.Length(bark.Value), Sd: quantity.Length(bark.Value * cov), How: quantity.FromTable,
-	}, bark
+	}
+	if stated != nil { // a guess never makes the bark thinner than the table
+		if guess := resolve(t.k, *stated); guess.High() > tabled.High() {
+			return guess, source.Fact{}
+		}
+	}
+	return tabled, bark
 }

@@ -14,7 +14,7 @@ func (r *rig) keptClear(u trial) (ahead, behind quantity.Length) {
 	rule := space.LinearRule{PerLine: r.rules.clearShare.Value, Constant: quantity.Length(r.rules.clearFirm.Value)}
 	ground := space.Ground{Stations: []space.Point{{}}}
 	if r.h.Ground != nil {
-		ground = r.ground()
+		ground = r.ground(0)
 		if r.looseSurface() {
 			rule.Constant = quantity.Length(r.rules.clearLoose.Value)
 		}
@@ -43,8 +43,8 @@ func (r *rig) people(u trial) space.People {
 	for _, spot := range r.h.Waiting {
 		p.Places = append(p.Places, space.Disc{Centre: spotPosition(spot.Azimuth.Value, spot.Distance.Value), Radius: quantity.Length(r.rules.waitingRadius.Value)})
 	}
-	for i := 1; i < len(r.h.WayIn); i++ {
-		a, b := r.h.WayIn[i-1], r.h.WayIn[i]
+	for i, b := range r.h.WayIn {
+		a := r.h.WayIn[max(0, i-1)] // a single spot is a strip without length
 		p.Ways = append(p.Ways, space.Strip{
 			From: spotPosition(a.Azimuth.Value, a.Distance.Value), To: spotPosition(b.Azimuth.Value, b.Distance.Value),
 			HalfWidth: quantity.Length(r.rules.wayHalfWidth.Value),

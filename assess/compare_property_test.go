@@ -49,15 +49,18 @@ func judge(s *survey.Survey) assess.Hang {
 	return a.Hangs[0]
 }
 
-// pair is a site before and after a change.
-type pair struct{ before, after assess.Hang }
+// pair is a site before and after a change; site is the one after it.
+type pair struct {
+	before, after assess.Hang
+	site          *survey.Survey
+}
 
 // changed compares every drawn site with the same site after a change.
 func changed(change func(draw, *survey.Survey)) func(int) pair {
 	return func(n int) pair {
 		s := siteOf(n)
 		change(drawOf(2, n), s)
-		return pair{baseline()[n], judge(s)}
+		return pair{baseline()[n], judge(s), s}
 	}
 }
 

@@ -1,11 +1,11 @@
 package assess
 
 import (
-	"strings"
-
 	"boughline/engine/space"
+	"boughline/knowledge"
 	"boughline/quantity"
 	"boughline/survey"
+	"math"
 )
 
 // conditionReasons lists what is missing or remarkable about the hang beyond
@@ -39,19 +39,47 @@ func (r *rig) guessReasons() []Reason {
 		}
 	}
 	for _, part := range r.limbs {
-		for _, g := range part.on.girths {
-			if guessed(g.upright.How) || guessed(g.across.How) {
-				if g.at > part.until && g.at != part.on.girths[0].at {
-					break // beyond where the load comes in: it only weighs
-				}
-				list = append(list, guess(g))
-			}
-		}
+		list = append(list, guessesOn(part)...)
+		list = append(list, r.parentGuess(part.on)...)
 	}
 	if g := r.on.stem().girths[0]; guessed(g.across.How) {
 		list = append(list, guess(g))
 	}
 	return list
+}
+
+// guessesOn names the stations of a limb that were guessed, and asks for a
+// measured one near where the load comes in.
+func guessesOn(part limbPart) []Reason {
+	var list []Reason
+	last := math.Inf(-1)
+	for _, g := range part.on.girths {
+		known := !guessed(g.upright.How) && !guessed(g.across.How)
+		switch {
+		case known:
+			last = g.at
+		case g.at <= part.until:
+			list = append(list, guess(g))
+		}
+	}
+	if len(list) == 0 && last < part.until-stationReach {
+		list = append(list, guess(part.on.diameter(part.until)))
+	}
+	return list
+}
+
+// stationReach is how far beyond the last measured station a load may come
+// in, m (house).
+const stationReach = 0.5
+
+// parentGuess asks for the diameter of what a limb grows from.
+func (r *rig) parentGuess(s *shape) []Reason {
+	u, path := r.unionOf(s)
+	if u == nil || u.Parent != nil && !guessed(u.Parent.How) {
+		return nil
+	}
+	d := r.parentDiameter(s)
+	return []Reason{guess(thickness{upright: d, across: d, path: path + ".parent"})}
 }
 
 func guess(g thickness) Reason {
@@ -76,16 +104,20 @@ func (r *rig) groundReasons(u trial) []Reason {
 		return []Reason{{Code: GroundNotSurveyed, Outcome: Unfinished, Path: r.at + ".ground", Change: Change{Code: ChangeMeasure}}}
 	}
 	var list []Reason
-	stations := r.ground().Stations
+	for i, p := range r.h.Ground.Along {
+		if guessed(p.Height.How) && !p.Height.SdStated {
+			list = append(list, Reason{Code: GroundGuessed, Outcome: Unfinished, Path: element(r.at+".ground.along", i), Change: Change{Code: ChangeMeasure}})
+			break
+		}
+	}
+	stations := r.ground(0).Stations
 	ahead, behind := r.keptClear(u)
 	if first, last := stations[0].Along, stations[len(stations)-1].Along; -first < behind-profileSlack || last < ahead-profileSlack {
 		list = append(list, Reason{Code: GroundTooShort, Outcome: Unfinished, Path: r.at + ".ground.along", Change: Change{Code: ChangeMeasure},
 			Terms: []Term{{Symbol: "x_1", Name: "profile needed ahead of the plumb line", Value: float64(ahead), Unit: "m"},
 				{Symbol: "x_2", Name: "and behind it", Value: float64(behind), Unit: "m"}}})
 	}
-	if _, measured := r.hangHeight(); !measured {
-		list = append(list, Reason{Code: HeightAssumed, Remark: true, Path: r.at + ".height"})
-	}
+	list = append(list, r.heightReasons()...)
 	list = append(list, r.surfaceReasons(u)...)
 	return append(list, r.waitingReasons(u)...)
 }
@@ -93,6 +125,9 @@ func (r *rig) groundReasons(u trial) []Reason {
 // waitingReasons names the places where people wait or walk within the length
 // that is to be kept clear.
 func (r *rig) waitingReasons(u trial) []Reason {
+	if len(r.h.Waiting) == 0 {
+		return []Reason{{Code: WaitingNotStated, Outcome: Unfinished, Path: r.at + ".waiting", Change: Change{Code: ChangeDescribe}}}
+	}
 	var list []Reason
 	band := r.band(u)
 	near := func(spots []survey.Spot, path string, room quantity.Length) {
@@ -110,6 +145,31 @@ func (r *rig) waitingReasons(u trial) []Reason {
 	return list
 }
 
+// heightReasons asks for a measured height, and for one that agrees with the
+// shape of tree and limb.
+func (r *rig) heightReasons() []Reason {
+	h, measured := r.hangHeight()
+	if !measured {
+		return []Reason{{Code: HeightAssumed, Outcome: Unfinished, Path: r.at + ".height", Change: Change{Code: ChangeMeasure}}}
+	}
+	hang := r.hangPoint()
+	shape := quantity.Length(hang.Z) - r.on.diameter(float64(r.arm.Value)).upright.Value/2
+	apart := math.Abs(float64(h.Value - shape))
+	if apart <= heightDoubt+steepestGround*math.Hypot(hang.X, hang.Y) {
+		return nil
+	}
+	return []Reason{{Code: HeightsDisagree, Outcome: Unfinished, Path: r.at + ".height", Change: Change{Code: ChangeMeasure},
+		Terms: []Term{{Symbol: "H", Name: "height of the limb as measured", Value: float64(h.Value), Unit: "m", How: h.How, Path: r.at + ".height"},
+			{Symbol: "z", Name: "height of the limb by the shape of the tree", Value: float64(shape), Unit: "m", Path: r.on.path}}}}
+}
+
+// A measured height may differ from that of the shape by heightDoubt, m, and by
+// ground as steep as steepestGround between stem and plumb line (house).
+const (
+	heightDoubt    = 0.7
+	steepestGround = 0.25
+)
+
 // profileSlack is how much of the kept-clear length the profile may miss, m.
 const profileSlack = 0.5
 
@@ -121,29 +181,46 @@ func (r *rig) surfaceReasons(u trial) []Reason {
 	}
 	fall := r.fallAt(u)
 	if float64(fall) <= surface.RatedFall.Value {
+		return r.depthReasons(surface)
+	}
+	outcome := WithinLimits
+	if surface.RatedFall.Value == 0 { // no fall at all may end on it
+		outcome = Leave
+	}
+	return []Reason{{Code: SurfaceRating, Outcome: outcome, Path: r.at + ".ground.surface", Text: surface.Name, Change: Change{Code: ChangeDeeperFill},
+		Terms: []Term{{Symbol: "h", Name: "greatest height of fall", Value: float64(fall), Unit: "m"}, factTerm("h_s", "fall that the surface is rated for", surface.RatedFall)}}}
+}
+
+// depthReasons asks for loose fill as deep as its rating supposes.
+func (r *rig) depthReasons(surface knowledge.Surface) []Reason {
+	if surface.LooseDepth == nil {
 		return nil
 	}
-	return []Reason{{Code: SurfaceRating, Outcome: WithinLimits, Path: r.at + ".ground.surface", Text: surface.Name, Change: Change{Code: ChangeDeeperFill},
-		Terms: []Term{{Symbol: "h", Name: "greatest height of fall", Value: float64(fall), Unit: "m"}, factTerm("h_s", "fall that the surface is rated for", surface.RatedFall)}}}
+	path := r.at + ".ground.depth_loose"
+	needed := factTerm("d_0", "depth of loose fill that the rating asks for", *surface.LooseDepth)
+	depth := r.h.Ground.DepthLoose
+	switch {
+	case depth == nil:
+		return []Reason{{Code: DepthNotMeasured, Outcome: Unfinished, Path: path, Text: surface.Name, Terms: []Term{needed}, Change: Change{Code: ChangeMeasure}}}
+	case float64(depth.Value) < surface.LooseDepth.Value:
+		return []Reason{{Code: SurfaceRating, Outcome: WithinLimits, Path: path, Text: surface.Name + " no deeper than this", Terms: []Term{needed,
+			{Symbol: "d", Name: "depth of loose fill", Value: float64(depth.Value), Unit: "m", How: depth.How, Path: path}}, Change: Change{Code: ChangeDeeperFill}}}
+	}
+	return nil
 }
 
 // fallAt is the greatest height of fall at an angle of space.
 func (r *rig) fallAt(u trial) quantity.Length {
-	high, err := space.Fall(r.ground(), r.swingAt(u, r.highHeight(unfavourable), false))
-	if err != nil {
-		return 0
+	high, err := space.Fall(r.ground(-1), r.swingAt(u, r.highHeight(unfavourable), false))
+	if err != nil { // out of range: no surface is rated for it
+		return quantity.Length(math.Inf(1))
 	}
 	return high.Height
 }
 
 func (r *rig) looseSurface() bool {
-	name := r.h.Ground.Surface
-	for _, word := range []string{"loose", "chips", "mulch", "sand", "gravel"} {
-		if strings.Contains(name, word) {
-			return true
-		}
-	}
-	return false
+	surface, ok := r.k.Surface(r.h.Ground.Surface)
+	return ok && surface.LooseDepth != nil
 }
 
 // airReasons asks for what the wind checks need.

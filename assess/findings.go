@@ -1,6 +1,8 @@
 package assess
 
 import (
+	"slices"
+
 	"boughline/engine/signs"
 	"boughline/engine/space"
 	"boughline/survey"
@@ -26,7 +28,7 @@ func (r *rig) findingReasons(people space.People) []Reason {
 }
 
 func (t *tree) signReason(f *survey.Finding, sign signs.Sign, placement signs.Placement, path string) Reason {
-	judged := signs.Judge(sign, placement, stateOf(f))
+	judged := signs.Judge(sign, placement, t.stateOf(f))
 	outcome, remark := outcomeOf(judged.Effect)
 	return Reason{
 		Code: SignFound, Outcome: outcome, Remark: remark, Sign: &sign, SignID: sign.ID, Finding: f.ID,
@@ -35,11 +37,14 @@ func (t *tree) signReason(f *survey.Finding, sign signs.Sign, placement signs.Pl
 	}
 }
 
-func stateOf(f *survey.Finding) signs.State {
+// stateOf is what was done about a finding by the day that is judged: what is
+// dated later has not been done, and a closer look lapses like any look.
+func (t *tree) stateOf(f *survey.Finding) signs.State {
+	day := t.survey.Day
 	switch {
-	case f.Cleared != nil:
+	case f.Cleared != nil && !f.Cleared.On.After(day):
 		return signs.Cleared
-	case f.Closer == nil:
+	case f.Closer == nil || f.Closer.On.After(day) || t.tooOld(f.Closer.On):
 		return signs.Open
 	}
 	switch f.Closer.Result {
@@ -97,7 +102,8 @@ func (r *rig) fungusReason(f *survey.Finding, sign signs.Sign, placement signs.P
 		return reason
 	}
 	reason.Refs, reason.Text, reason.Fungus = fungus.Refs, fungus.Name, fungus.MeaningForPeople
-	counts := sign.Scope != signs.Member || placement.OnLoadPath || placement.AbovePeople
+	whole := slices.Contains(fungus.PartsLosingStrength, "root_plate") || slices.Contains(fungus.PartsLosingStrength, "butt")
+	counts := whole || sign.Scope != signs.Member || placement.OnLoadPath || placement.AbovePeople
 	if fungus.NoPeople && counts {
 		reason.Outcome, reason.Remark, reason.Change = Leave, false, Change{Code: ChangeOtherTree}
 	}

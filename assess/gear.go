@@ -2,6 +2,7 @@ package assess
 
 import (
 	"math"
+	"slices"
 
 	"boughline/engine/gear"
 	"boughline/engine/swing"
@@ -13,8 +14,8 @@ import (
 
 // Conditions of a part.
 const (
+	conditionGood    = "good"
 	conditionRetired = "retired"
-	conditionUnknown = "unknown"
 )
 
 // links is the chain of the survey as the engine checks it. Parts that are
@@ -39,7 +40,12 @@ func (r *rig) link(p *survey.Part) gear.Link {
 		}
 	case "girth":
 		l.Hitch = gear.Girth
+	case "":
+		if p.Kind == "sling" { // not stated: the one that keeps least
+			l.Hitch = gear.Girth
+		}
 	}
+	l.Knots = r.unstatedKnots(p)
 	for _, end := range p.Ends {
 		if k, ok := r.k.Knot(end); ok {
 			l.Knots = append(l.Knots, gear.Knot{Name: k.Name, Share: quantity.Proportion(k.Share.Low), Tested: k.Share.Ref.Source.Kind == source.Read && isSplice(k.Name)})
@@ -49,6 +55,19 @@ func (r *rig) link(p *survey.Part) gear.Link {
 		l.BendOver, l.Thickness = resolve(r.k, *p.BendOver).Low(), resolve(r.k, *p.Thickness).High()
 	}
 	return l
+}
+
+// unstatedKnots is the knot of the table that keeps least, for a rope whose
+// ends nobody has stated.
+func (r *rig) unstatedKnots(p *survey.Part) []gear.Knot {
+	if p.Kind != "rope" || len(p.Ends) > 0 {
+		return nil
+	}
+	least := gear.Knot{Name: "ends not stated", Share: 1}
+	for _, k := range r.k.Knots() {
+		least.Share = min(least.Share, quantity.Proportion(k.Share.Low))
+	}
+	return []gear.Knot{least}
 }
 
 // isSplice tells splices, which keep more than any knot, from knots.
@@ -79,9 +98,10 @@ func (r *rig) markOf(p *survey.Part) gear.Mark {
 }
 
 // basketPull is the pull in each leg of a basket for each unit on the chain:
-// half for legs straight down, more the flatter they lie.
+// half for legs straight down, more the flatter they lie. Legs whose angle is
+// not stated count as lying at 30 degrees, the flattest that is allowed.
 func basketPull(p *survey.Part) float64 {
-	angle := 90 * quantity.Degree
+	angle := 30 * quantity.Degree
 	if p.LegAngle != nil {
 		angle = p.LegAngle.Value
 	}
@@ -182,16 +202,30 @@ func (r *rig) gearReasons() []Reason {
 		switch {
 		case p.Condition == conditionRetired:
 			list = append(list, Reason{Code: GearRetired, Outcome: Leave, Path: path, Text: p.Name, Change: Change{Code: ChangeGear}})
-		case p.Condition == conditionUnknown || r.markOf(p).Kind == gear.Unknown:
+		case r.markOf(p).Kind == gear.Unknown:
 			list = append(list, Reason{Code: GearUnmarked, Outcome: Unfinished, Path: path, Text: p.Name, Change: Change{Code: ChangeMark}})
+		case p.Condition != conditionGood:
+			list = append(list, Reason{Code: GearCondition, Outcome: Unfinished, Path: path, Text: p.Name, Change: Change{Code: ChangeLookGear}})
 		}
 	}
+	if !r.hasKind("rope") || !r.hasKind("sling") && !r.hasHitch() {
+		list = append(list, Reason{Code: ChainIncomplete, Outcome: Unfinished, Path: r.gearAt, Change: Change{Code: ChangeDescribe}})
+	}
 	if r.creeps() {
-		list = append(list, Reason{Code: AnchorCreeps, Remark: true, Path: r.gearAt,
+		list = append(list, Reason{Code: AnchorCreeps, Outcome: Unfinished, Path: r.gearAt, Change: Change{Code: ChangeChoke},
 			Terms: []Term{factTerm("mu", "friction of a sling on the limb", r.k.Parameter(knowledge.AnchorFriction)),
 				{Symbol: "i", Name: "inclination of the limb at the hang point", Value: r.inclination().Degrees(), Unit: "deg"}}})
 	}
 	return list
+}
+
+func (r *rig) hasKind(kind string) bool {
+	return slices.ContainsFunc(r.gear.Parts, func(p survey.Part) bool { return p.Kind == kind })
+}
+
+// hasHitch reports whether some part says how it holds the limb.
+func (r *rig) hasHitch() bool {
+	return slices.ContainsFunc(r.gear.Parts, func(p survey.Part) bool { return p.Hitch != "" })
 }
 
 // inclination is how steeply the limb lies at the hang point.

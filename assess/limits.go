@@ -88,9 +88,10 @@ func (r *rig) calm() quantity.Speed {
 
 // greatestUse finds the greatest use at which every check holds: first line
 // and amplitude by space, then the mass on a calm day, then the gust. It
-// reports false where there is none.
-func (r *rig) greatestUse(b battery) (trial, bool) {
-	u, ok := r.greatestSpace(b.space)
+// reports false where there is none. At the favourable ends of the measurements
+// it tells whether measuring better could show one.
+func (r *rig) greatestUse(b battery, side scenario) (trial, bool) {
+	u, ok := r.greatestSpace(b.space, side)
 	if !ok {
 		return u, false
 	}
@@ -99,7 +100,7 @@ func (r *rig) greatestUse(b battery) (trial, bool) {
 	strength := append(append([]checker{}, b.lighter...), b.calm...)
 	mass, ok := greatest(float64(r.lightest()), float64(u.mass), func(m float64) bool {
 		calm.mass = quantity.Mass(m)
-		return allHold(strength, calm)
+		return allHold(strength, calm, side)
 	})
 	if !ok {
 		return u, false
@@ -108,7 +109,7 @@ func (r *rig) greatestUse(b battery) (trial, bool) {
 	gust, ok := greatest(float64(r.calm()), float64(u.gust), func(g float64) bool {
 		v := u
 		v.gust = quantity.Speed(g)
-		return allHold(b.calm, v)
+		return allHold(b.calm, v, side)
 	})
 	u.gust = quantity.Speed(gust)
 	return u, ok
@@ -116,7 +117,7 @@ func (r *rig) greatestUse(b battery) (trial, bool) {
 
 // greatestSpace finds the greatest amplitude with the line asked for, and
 // shortens the line only where no amplitude worth the name is left.
-func (r *rig) greatestSpace(checks []checker) (trial, bool) {
+func (r *rig) greatestSpace(checks []checker, side scenario) (trial, bool) {
 	u := r.asked
 	// A line goes slack at 90 degrees: none is allowed within the allowance of it.
 	u.amplitude = min(u.amplitude, angle(r.rules.designAmplitude)-angle(r.rules.allowance))
@@ -125,7 +126,7 @@ func (r *rig) greatestSpace(checks []checker) (trial, bool) {
 		a, ok := greatest(float64(min(least, u.amplitude)), float64(u.amplitude), func(a float64) bool {
 			v := u
 			v.amplitude = r.spaceAngle(quantity.Angle(a))
-			return allHold(checks, v)
+			return allHold(checks, v, side)
 		})
 		if ok {
 			u.amplitude = quantity.Angle(a)
@@ -135,9 +136,9 @@ func (r *rig) greatestSpace(checks []checker) (trial, bool) {
 	return r.asked, false
 }
 
-func allHold(checks []checker, u trial) bool {
+func allHold(checks []checker, u trial, side scenario) bool {
 	for _, c := range checks {
-		if !holds(c.try(u, unfavourable).margin()) {
+		if !holds(c.try(u, side).margin()) {
 			return false
 		}
 	}

@@ -84,8 +84,15 @@ func (r *rig) dayOf(look *survey.Look) survey.Date {
 	return look.On
 }
 
+// lapsed reports whether a look no longer counts, or does not count yet.
 func (r *rig) lapsed(look *survey.Look) bool {
-	return r.survey.Day.After(r.dayOf(look).AddMonths(int(r.rules.lookMonths.Value)))
+	on := r.dayOf(look)
+	return on.After(r.survey.Day) || r.tooOld(on)
+}
+
+// tooOld reports whether what was seen on a day has lapsed.
+func (t *tree) tooOld(on survey.Date) bool {
+	return t.survey.Day.After(on.AddMonths(int(t.rules.lookMonths.Value)))
 }
 
 // notVisible judges the signs that could not show on the day of a look: a
@@ -93,20 +100,35 @@ func (r *rig) lapsed(look *survey.Look) bool {
 // the look.
 func (r *rig) notVisible(zone, part string, look *survey.Look, index int) []Reason {
 	var list []Reason
-	for _, id := range look.NotVisible {
+	for _, id := range r.hiddenAt(look) {
 		sign, ok := r.k.Sign(id)
 		if !ok || max(sign.OnLoadPath, sign.AbovePeople, sign.Elsewhere) < signs.CloserLook {
 			continue
 		}
 		reason := Reason{Code: SignNotVisible, Outcome: Unfinished, Zone: zone, Sign: &sign, SignID: id,
 			Path: element(r.path+".looks", index), Text: part, Refs: sign.Refs, Change: Change{Code: ChangeLook}}
-		if what, clear := standIn(look, id); clear || r.shownEarlier(zone, part, id) {
+		if what, clear := standIn(look, id); clear || r.shownEarlier(zone, part, id, look) {
 			reason.Code, reason.Outcome, reason.Remark, reason.Change = StandIn, MayHang, true, Change{}
 			reason.Text = what
 		}
 		list = append(list, reason)
 	}
 	return list
+}
+
+// hiddenAt lists the signs that could not show at a look: those that the
+// surveyor names, and where crowns are bare those that only leaves show.
+func (r *rig) hiddenAt(look *survey.Look) []string {
+	hidden := slices.Clone(look.NotVisible)
+	if w := r.survey.Wind; w == nil || w.InLeaf == nil || *w.InLeaf {
+		return hidden
+	}
+	for _, sign := range r.k.Signs() {
+		if string(sign.Zone) == look.Zone && sign.ShowsIn == signs.InLeaf && !slices.Contains(hidden, sign.ID) {
+			hidden = append(hidden, sign.ID)
+		}
+	}
+	return hidden
 }
 
 func standIn(look *survey.Look, sign string) (what string, clear bool) {
@@ -119,11 +141,11 @@ func standIn(look *survey.Look, sign string) (what string, clear bool) {
 }
 
 // shownEarlier reports whether a look that still counts could show the sign.
-func (r *rig) shownEarlier(zone, part, sign string) bool {
+func (r *rig) shownEarlier(zone, part, sign string, newest *survey.Look) bool {
 	for i := range r.s.Looks {
 		look := &r.s.Looks[i]
 		covers := look.Zone == zone && (part == "" || len(look.Members) == 0 || slices.Contains(look.Members, part))
-		if covers && look.State == survey.LookDone && !r.lapsed(look) && !slices.Contains(look.NotVisible, sign) {
+		if look != newest && covers && look.State == survey.LookDone && !r.lapsed(look) && !slices.Contains(look.NotVisible, sign) {
 			return true
 		}
 	}

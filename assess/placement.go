@@ -5,6 +5,7 @@ import (
 
 	"boughline/engine/signs"
 	"boughline/engine/space"
+	"boughline/knowledge"
 	"boughline/quantity"
 	"boughline/survey"
 )
@@ -67,14 +68,19 @@ func (r *rig) beyond() quantity.Length { return quantity.Length(r.rules.loadPath
 // memberAbove reports whether the part of a member from a finding to its tip,
 // with all that it carries, could fall where people are.
 func (r *rig) memberAbove(f *survey.Finding, s *shape, people space.People) bool {
-	from := 0.0
-	if f.At != nil {
-		from = float64(resolve(r.k, *f.At).Low())
-	}
+	from := findingFrom(r.k, f)
 	if s.parent == nil && !r.topAbove(s, from) {
 		return false
 	}
 	return r.overhangs(s, from, people)
+}
+
+// findingFrom is the arc length from which on a member a finding may stand.
+func findingFrom(k *knowledge.Base, f *survey.Finding) float64 {
+	if f.At == nil {
+		return 0
+	}
+	return float64(resolve(k, *f.At).Low())
 }
 
 // topAbove reports whether a stem could break at a height and fall on people:
@@ -85,8 +91,8 @@ func (r *rig) topAbove(stem *shape, from float64) bool {
 
 // overhangs reports whether any point of a member from an arc length on, or of
 // the members that grow there, is near enough to people to fall on them.
-func (r *rig) overhangs(s *shape, from float64, people space.People) bool {
-	reach := r.rules.fallingReach.Value
+func (t *tree) overhangs(s *shape, from float64, people space.People) bool {
+	reach := t.rules.fallingReach.Value
 	if s.parent == nil { // a top that breaks out may fall to any side
 		reach = math.Max(reach, s.length()-from)
 	}
@@ -99,8 +105,8 @@ func (r *rig) overhangs(s *shape, from float64, people space.People) bool {
 			break
 		}
 	}
-	for _, child := range r.order {
-		if child.parent == s && child.rises >= from && r.overhangs(child, 0, people) {
+	for _, child := range t.order {
+		if child.parent == s && child.rises >= from && t.overhangs(child, 0, people) {
 			return true
 		}
 	}
@@ -110,13 +116,14 @@ func (r *rig) overhangs(s *shape, from float64, people space.People) bool {
 // spotAbove reports whether a thing in a zone, told by its side and distance
 // from the stem, could fall where people are. Without a distance it could be
 // anywhere; without a side it could be on any side.
-func (r *rig) spotAbove(f *survey.Finding, people space.People) bool {
+func (t *tree) spotAbove(f *survey.Finding, people space.People) bool {
 	if f.Side == nil || f.Distance == nil {
 		return true
 	}
-	distance := resolve(r.k, *f.Distance)
-	at := quantity.Heading(f.Side.Value, 0).Scale(float64(distance.Value))
-	reach := quantity.Length(r.rules.fallingReach.Value + quantity.Tail*float64(distance.Sd))
+	distance, side := resolve(t.k, *f.Distance), resolve(t.k, *f.Side)
+	at := quantity.Heading(side.Value, 0).Scale(float64(distance.Value))
+	astray := math.Min(math.Pi, quantity.Tail*float64(side.Sd)) * float64(distance.Value)
+	reach := quantity.Length(t.rules.fallingReach.Value + quantity.Tail*float64(distance.Sd) + astray)
 	return people.Near(at, reach)
 }
 

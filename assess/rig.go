@@ -60,7 +60,11 @@ func (t *tree) newRig(index int) (*rig, error) {
 		return nil, fmt.Errorf("%s: %w", t.path, err)
 	}
 	r.cutStem()
-	r.asked = trial{mass: r.riders.design, amplitude: r.h.Amplitude.Value, gust: t.askedGust(), line: r.h.Line.Value}
+	gust, err := t.askedGust()
+	if err != nil {
+		return nil, err
+	}
+	r.asked = trial{mass: r.riders.design, amplitude: r.h.Amplitude.Value, gust: gust, line: r.h.Line.Value}
 	return r, nil
 }
 

@@ -26,7 +26,7 @@ func (r *rig) strongestStood() stood {
 	var best stood
 	for i := range r.s.Stood {
 		g := &r.s.Stood[i]
-		evidence := rootplate.StoodGust{Moment: r.momentStood(g), Void: g.Void != ""}
+		evidence := rootplate.StoodGust{Moment: r.momentStood(g), Void: g.Void != "" || g.On.After(r.survey.Day)}
 		if m := evidence.Resistance(); best.gust == nil || m > best.moment {
 			best = stood{g, element(r.path+".stood", i), m}
 		}
@@ -70,15 +70,21 @@ func (r *rig) byStemMass() quantity.Moment {
 	return low
 }
 
-// stemMass is the green mass of the stem as surveyed, at its low diameters.
+// stemMass is the green mass of the stem as surveyed, at its low length and
+// diameters, nowhere thicker than at its foot.
 func (r *rig) stemMass() quantity.Mass {
 	const pieces = 16
 	stem := r.on.stem()
-	step := stem.length() / pieces
+	length := stem.length()
+	if l := stem.member.Length; l != nil {
+		length = math.Min(length, float64(resolve(r.k, *l).Low()))
+	}
+	step := length / pieces
+	foot := stem.diameter(0).across.Low()
 	volume := 0.0
 	for i := range pieces {
 		for _, g := range gaussPair {
-			d := stem.diameter((float64(i) + g) * step).across.Low()
+			d := min(foot, stem.diameter((float64(i)+g)*step).across.Low())
 			volume += math.Pi / 4 * float64(d*d) * step / 2
 		}
 	}

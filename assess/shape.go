@@ -77,7 +77,11 @@ func (s *shape) diameter(along float64) thickness {
 
 func between(a, b quantity.Measured[quantity.Length], t float64) quantity.Measured[quantity.Length] {
 	f := quantity.Length(t)
-	return quantity.Measured[quantity.Length]{Value: a.Value + f*(b.Value-a.Value), Sd: a.Sd + f*(b.Sd-a.Sd), How: a.How}
+	how := a.How
+	if guessed(b.How) && t > 0 { // no better than the worse of the two
+		how = b.How
+	}
+	return quantity.Measured[quantity.Length]{Value: a.Value + f*(b.Value-a.Value), Sd: a.Sd + f*(b.Sd-a.Sd), How: how}
 }
 
 // stem walks down the parents to the member that stands on the ground.
@@ -132,6 +136,9 @@ func radius(s *shape, along float64) float64 {
 // what to measure.
 func (s *shape) measured() bool {
 	m := s.member
+	if s.parent != nil && m.RisesAt == nil {
+		return false
+	}
 	return len(m.Path) > 0 || m.Length != nil && (s.parent == nil || m.Azimuth != nil && m.Inclination != nil)
 }
 

@@ -35,15 +35,16 @@ func siteOf(n int) *survey.Survey {
 		Version: survey.Version, Site: "invented", Day: dayOf("2026-05-16"),
 		Wind:   &survey.Wind{Terrain: pick(d, "II", "III", "III", "IV"), InLeaf: pointer(true), StopBeaufort: pointer(pick(d, 4, 5))},
 		Riders: []survey.Riders{ridersOf(d)},
-		Chains: []survey.Chain{goodChain()},
-		Trees:  []survey.Tree{treeOf(d)},
+
+		Trees: []survey.Tree{treeOf(d)},
 	}
+	s.Chains = []survey.Chain{goodChain(d, roughMass(s.Riders[0]))}
 	t := &s.Trees[0]
 	hangOn(d, t, s)
-	if d.chance(0.42) {
+	if d.chance(0.26) {
 		pick(d, mildTroubles...)(d, s)
 	}
-	if d.chance(0.28) {
+	if d.chance(0.25) {
 		pick(d, troubles...)(d, s)
 	}
 	return s
@@ -55,7 +56,7 @@ func ridersOf(d draw) survey.Riders {
 	seat := weighed(d.between(2, 5))
 	r.Seat = &seat
 	switch n := d.IntN(10); {
-	case n < 6:
+	case n < 8:
 		r.Count = pick(d, 1, 1, 2)
 		each := weighed(d.between(24, 60))
 		r.Each = &each
@@ -80,14 +81,17 @@ func roughMass(r survey.Riders) float64 {
 	return float64(r.Count)*each + float64(r.Seat.Value)
 }
 
-func goodChain() survey.Chain {
+// goodChain draws gear whose seat is about as strong as it must be: for textile
+// five times the greatest pull, which is 2.65 times the weight.
+func goodChain(d draw, mass float64) survey.Chain {
+	seat := d.between(1.02, 1.7) * 5 * 2.65 * quantity.StandardGravity * mass
 	return survey.Chain{ID: "chain", Parts: []survey.Part{
 		{Name: "anchor sling", Kind: "sling", Material: "textile", Hitch: "choker", Condition: "good",
-			Mark: &survey.Mark{Strength: newtons(60e3), Kind: survey.MarkBreaking}, ChokeAngle: &survey.ChosenAngle{Value: 125 * quantity.Degree}},
-		{Name: "screw link", Kind: "connector", Material: "metal", Standard: "EN 12275 Q", Condition: "good"},
+			Mark: &survey.Mark{Strength: newtons(90e3), Kind: survey.MarkBreaking}, ChokeAngle: &survey.ChosenAngle{Value: 125 * quantity.Degree}},
+		{Name: "screw link", Kind: "connector", Material: "metal", Condition: "good", Mark: &survey.Mark{Strength: newtons(50e3), Kind: survey.MarkBreaking}},
 		{Name: "swing line", Kind: "rope", Material: "textile", Condition: "good", Ends: []string{"bowline"},
-			Mark: &survey.Mark{Strength: newtons(30e3), Kind: survey.MarkBreaking}},
-		{Name: "seat", Kind: "seat", Material: "textile", Condition: "good", Mark: &survey.Mark{Strength: newtons(22e3), Kind: survey.MarkBreaking}},
+			Mark: &survey.Mark{Strength: newtons(90e3), Kind: survey.MarkBreaking}},
+		{Name: "seat", Kind: "seat", Material: "textile", Condition: "good", Mark: &survey.Mark{Strength: newtons(seat), Kind: survey.MarkBreaking}},
 	}}
 }
 
@@ -114,22 +118,23 @@ func treeOf(d draw) survey.Tree {
 	return t
 }
 
-// hangOn grows the limbs and hangs the swing. The limb is as thick as a limb
-// needs to be for these riders at this arm, within a band about that.
+// hangOn grows the limbs and hangs the swing. The limb is about as thick as it
+// must be for these riders at this arm.
 func hangOn(d draw, t *survey.Tree, s *survey.Survey) {
-	arm, height, heading, up := d.between(1.6, 3), d.between(3.7, 4.4), d.between(0, 360), d.between(-3, 14)
-	need := 0.33 * math.Cbrt(roughMass(s.Riders[0])/60*arm/2.5)
-	thick := need * d.between(1.02, 1.35)
+	long, height, heading, up := d.between(4.2, 7), d.between(3.7, 4.4), d.between(0, 360), d.between(-3, 14)
+	arm, mass, hand := long*d.between(0.35, 0.5), roughMass(s.Riders[0]), d.between(1.2, 1.8)
+	thick := thickFor(hand, long, arm, mass)
 	rises := height + thick/2 - arm*angle(up).Sin()
-	limb := limbOf(d, "L1", "stem", rises, heading, up, thick)
-	t.Members = append(t.Members, limb, limbOf(d, "L2", "stem", rises+d.between(0.5, 1.5), heading+d.between(150, 210), up, d.between(0.15, 0.3)))
+	t.Members = append(t.Members,
+		limbOf(d, "L1", "stem", rises, heading, up, long, thick),
+		limbOf(d, "L2", "stem", rises+d.between(0.5, 1.5), heading+d.between(150, 210), up, 7, d.between(0.15, 0.3)))
 	t.Unions = []survey.Union{{Member: "L1", Form: survey.FormU, Bark: survey.BarkRidge, Parent: pointer(taped(thick / d.between(0.33, 0.55)))}}
 	on := "L1"
 	if d.chance(0.12) { // a fork: the hang is on a limb that grows from the limb
-		fork := limbOf(d, "L3", "L1", d.between(0.6, 1.2), heading+d.between(-40, 40), up, need*d.between(0.85, 1.15))
-		t.Members = append(t.Members, fork)
-		t.Unions = append(t.Unions, survey.Union{Member: "L3", Form: survey.FormU, Bark: survey.BarkRidge, Parent: pointer(taped(1.6 * thick))})
-		on, arm = "L3", d.between(0.8, 1.6)
+		on, long, arm = "L3", 4, 1.5
+		fork := thickFor(hand, long, arm, mass)
+		t.Members = append(t.Members, limbOf(d, on, "L1", 0.8, heading+d.between(-40, 40), up, long, fork))
+		t.Unions = append(t.Unions, survey.Union{Member: on, Form: survey.FormU, Bark: survey.BarkRidge, Parent: pointer(taped(2 * fork))})
 	}
 	t.Hangs = []survey.Hang{{
 		ID: "swing", Member: on, At: by(quantity.Laser, arm), Line: metres(height - d.between(1.1, 1.25)), Amplitude: degrees(d.between(25, 50)),
@@ -142,12 +147,24 @@ func hangOn(d draw, t *survey.Tree, s *survey.Survey) {
 	}
 }
 
+// thickFor is the diameter at which a limb bears its own weight and the riders
+// with something in hand, roughly: green wood of 1500 kg/m3 with its branches,
+// 15 MPa, 15 mm of bark a side, a pull of 2.65 times the weight by 1.35.
+func thickFor(hand, long, arm, mass float64) float64 {
+	d := 0.1
+	for ; ; d += 0.002 {
+		own, ride := 2000*d*d*long*long, 35*mass*arm
+		if math.Pi/32*math.Pow(d-0.03, 3)*15e6 > hand*(own+ride) {
+			return d
+		}
+	}
+}
+
 // limbOf draws a limb that tapers, straight or with one bend.
-func limbOf(d draw, id, parent string, rises, heading, up, thick float64) survey.Member {
+func limbOf(d draw, id, parent string, rises, heading, up, long, thick float64) survey.Member {
 	m := survey.Member{ID: id, Parent: parent, RisesAt: pointer(by(quantity.Laser, rises)), Tip: pointer(by(quantity.ByEye, 0.05))}
-	long := d.between(6, 9)
-	for i, at := range []float64{0.3, 2.5, 5} {
-		m.Stations = append(m.Stations, survey.Station{At: metres(at), Girth: pointer(taped(math.Pi * thick * (1 - 0.13*float64(i)*d.between(0.8, 1.2))))})
+	for i, at := range []float64{0.3, 0.35 * long, 0.65 * long} {
+		m.Stations = append(m.Stations, survey.Station{At: metres(at), Girth: pointer(taped(math.Pi * thick * (1 - 0.15*float64(i)*d.between(0.8, 1.2))))})
 	}
 	if d.chance(0.6) {
 		m.Bark = pointer(survey.MeasuredLength{Value: quantity.Length(d.between(0.004, 0.010)), Sd: 0.001, SdStated: true, How: quantity.Calliper})
@@ -193,7 +210,9 @@ var mildTroubles = []func(draw, *survey.Survey){
 	},
 	func(d draw, s *survey.Survey) { s.Wind.StopBeaufort = pointer(pick(d, 6, 7, 8)) },
 	func(d draw, s *survey.Survey) { hang(s).Amplitude = degrees(d.between(55, 100)) },
-	func(d draw, s *survey.Survey) { s.Chains[0].Parts[3].Mark.Strength = newtons(d.between(5e3, 12e3)) },
+	func(d draw, s *survey.Survey) {
+		s.Chains[0].Parts[3].Mark.Strength.Value *= quantity.Force(d.between(0.5, 0.9))
+	},
 	func(d draw, s *survey.Survey) { hang(s).Slack = pointer(metres(d.between(0.2, 0.6))) },
 }
 
@@ -203,6 +222,15 @@ var troubles = []func(draw, *survey.Survey){
 		addFinding(d, s, pick(d, memberSigns...), pick(d, s.Trees[0].Members...).ID)
 	},
 	func(d draw, s *survey.Survey) { addFinding(d, s, pick(d, treeSigns...), "") },
+	func(d draw, s *survey.Survey) {
+		addFinding(d, s, pick(d, "crown-10", "limb-11", "stem-04", "base-01"), "L1")
+	},
+	func(d draw, s *survey.Survey) {
+		addFinding(d, s, pick(d, "crown-10", "limb-11", "stem-04", "base-01"), "L1")
+	},
+	func(d draw, s *survey.Survey) {
+		addFinding(d, s, pick(d, "crown-10", "limb-11", "stem-04", "base-01"), "L1")
+	},
 	func(d draw, s *survey.Survey) { look(d, s).State = pick(d, survey.LookNotDone, survey.LookBlocked) },
 	func(d draw, s *survey.Survey) { look(d, s).On = dayOf("2025-03-01") },
 	func(d draw, s *survey.Survey) { hideSign(d, look(d, s)) },

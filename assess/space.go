@@ -1,7 +1,9 @@
 package assess
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"boughline/engine/space"
 	"boughline/engine/swing"
@@ -32,17 +34,27 @@ func (r *rig) spaceCheckers() []checker {
 		return nil
 	}
 	list := []checker{r.seatChecker(), r.footChecker(), r.stemClearanceChecker(), r.fallChecker()}
+	if c, any := r.limbClearanceChecker(); any {
+		list = append(list, c)
+	}
 	for i := range r.h.Obstacles {
 		list = append(list, r.obstacleChecker(i))
 	}
 	return list
 }
 
-func (r *rig) ground() space.Ground {
+// ground is the profile along the swing line: as measured for a doubt of 0,
+// its height at the high 5 % value for +1 and at the low one for -1.
+func (r *rig) ground(doubt quantity.Length) space.Ground {
 	var g space.Ground
 	for _, p := range r.h.Ground.Along {
-		g.Stations = append(g.Stations, space.Point{Along: p.At.Value, Height: p.Height.Value})
+		height := resolve(r.k, p.Height)
+		if p.At.Value == 0 { // all heights count from here
+			height.Sd = 0
+		}
+		g.Stations = append(g.Stations, space.Point{Along: p.At.Value, Height: height.Value + doubt*quantity.Tail*height.Sd})
 	}
+	slices.SortFunc(g.Stations, func(a, b space.Point) int { return cmp.Compare(a.Along, b.Along) })
 	if len(g.Stations) == 0 {
 		g.Stations = []space.Point{{}}
 	}
@@ -72,7 +84,15 @@ func (r *rig) swingAt(u trial, height quantity.Length, lowered bool) space.Swing
 	return s
 }
 
-// heightOf is the height of the hang that a scenario takes where less is worse.
+// worst is +1 where a scenario takes the unfavourable end, -1 for the other.
+func worst(side scenario) quantity.Length {
+	if side == favourable {
+		return -1
+	}
+	return 1
+}
+
+// lowHeight is the height of the hang that a scenario takes where less is worse.
 func (r *rig) lowHeight(side scenario) quantity.Length {
 	h, _ := r.hangHeight()
 	if side == favourable {
@@ -92,7 +112,7 @@ func (r *rig) highHeight(side scenario) quantity.Length {
 func (r *rig) seatChecker() checker {
 	try := func(u trial, side scenario) figure {
 		f := figure{demand: r.rules.seatClearance.Value, where: Where{Part: "seat", Case: string(SeatClearance)}}
-		c, err := space.Clearances(r.ground(), r.swingAt(u, r.lowHeight(side), true))
+		c, err := space.Clearances(r.ground(worst(side)), r.swingAt(u, r.lowHeight(side), true))
 		if err == nil {
 			f.capacity, f.where.AtRad, f.where.Along = float64(c.Seat.Clearance), c.Seat.Angle, c.Seat.Along
 		}
@@ -106,7 +126,7 @@ func (r *rig) seatChecker() checker {
 func (r *rig) footChecker() checker {
 	try := func(u trial, side scenario) figure {
 		f := figure{demand: r.rules.footClearance.Value, where: Where{Part: "feet", Case: string(FootClearance)}}
-		c, err := space.Clearances(r.ground(), r.swingAt(u, r.lowHeight(side), true))
+		c, err := space.Clearances(r.ground(worst(side)), r.swingAt(u, r.lowHeight(side), true))
 		if err == nil {
 			f.capacity, f.where.AtRad, f.where.Along = float64(c.Foot.Clearance), c.Foot.Angle, c.Foot.Along
 		}
@@ -158,7 +178,7 @@ func (r *rig) fallChecker() checker {
 	try := func(u trial, side scenario) figure {
 		f := figure{capacity: r.rules.fallLimit.Value, where: Where{Part: "seat", Case: string(FallHeight)}}
 		swing := r.swingAt(u, r.highHeight(side), false)
-		high, err := space.Fall(r.ground(), swing)
+		high, err := space.Fall(r.ground(-worst(side)), swing)
 		if err != nil {
 			return figure{demand: 1}
 		}
@@ -175,7 +195,7 @@ func (r *rig) fallChecker() checker {
 // where the ground beyond the reach of the line lies lower than all within can
 // it pass that of the seat; elsewhere it is not worked out.
 func (r *rig) flightFall(u trial, s space.Swing) float64 {
-	ground := r.ground()
+	ground := r.ground(-1)
 	reach := quantity.Length(float64(u.line) * u.amplitude.Sin())
 	within := min(ground.At(-reach), ground.At(reach))
 	beyond := within
@@ -194,15 +214,15 @@ func (r *rig) flightFall(u trial, s space.Swing) float64 {
 	return float64(height)
 }
 
-// obstacleChecker compares the room between the path of the seat and a thing
-// on the ground with the outline of a body.
+// obstacleChecker compares the room between a thing on the ground and the line
+// along which seat and let-go flights go with the outline of a body.
 func (r *rig) obstacleChecker(index int) checker {
 	o := &r.h.Obstacles[index]
 	distance, size := resolve(r.k, o.Distance), resolve(r.k, o.Radius)
 	at := quantity.Heading(o.Azimuth.Value, 0).Scale(float64(distance.Value))
 	try := func(u trial, side scenario) figure {
-		half := quantity.Length(float64(u.line) * u.amplitude.Sin())
-		people := space.People{Hang: r.hangPoint(), SwingAzimuth: r.azimuth, Ahead: half, Behind: half}
+		ahead, behind := r.keptClear(u)
+		people := space.People{Hang: r.hangPoint(), SwingAzimuth: r.azimuth, Ahead: ahead, Behind: behind}
 		doubt := quantity.Length(quantity.Tail * float64(distance.Sd))
 		room := people.Distance(at) - size.High() - doubt
 		if side == favourable {

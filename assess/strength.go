@@ -214,7 +214,7 @@ func (r *rig) jerkChecker() checker {
 func (r *rig) slack() quantity.Length {
 	slack := quantity.Length(r.rules.slack.Value)
 	if r.h.Slack != nil {
-		slack = max(slack, r.h.Slack.Value)
+		slack = max(slack, min(r.h.Slack.Value, r.h.Line.Value))
 	}
 	return slack
 }

@@ -1,6 +1,7 @@
 package assess_test
 
 import (
+	"fmt"
 	"testing"
 
 	"boughline/assess"
@@ -26,23 +27,55 @@ func codes(lists ...[]assess.Code) (all []assess.Code) {
 
 // Heavier riders never make anything better.
 func TestHeavierRider(t *testing.T) {
-	hold(t, 1.0/3, changed(func(d draw, s *survey.Survey) { heavier(s, d.between(1.1, 2)) }),
-		both(noBetter(codes(ofWood, ofShear, ofWind, ofChance, ofGear)...), noBetterOutcome))
+	hold(t, 1.0/3, changed(func(d draw, s *survey.Survey) { heavier(s, d.between(1.4, 3.4)) }),
+		both(noBetter(codes(ofWood, ofShear, ofWind, ofGear)...), noBetterOutcome, noBetterChance))
 }
 
-// A thinner limb never bears more.
+// noBetterChance holds the least of the checks of chance. The load test of the
+// day grows with the pull and then proves more: for limbs far below the target
+// that may raise the margin, never the outcome. Groups by age differ in their
+// scatter as well and are left out.
+func noBetterChance(p pair) []string {
+	if p.site.Riders[0].Each == nil || len(p.after.Checks) == 0 {
+		return nil
+	}
+	before, after := leastOf(p.before, ofChance), leastOf(p.after, ofChance)
+	if after.Margin > before.Margin*(1+rounding) && after.Margin >= 1 || after.Alone < before.Alone {
+		return []string{fmt.Sprintf("%s from %.6g, %v, to %s %.6g, %v", key(before), before.Margin, before.Alone, key(after), after.Margin, after.Alone)}
+	}
+	return nil
+}
+
+// leastOf is the check of the least margin among those of some codes; the
+// checks of a hang stand in that order.
+func leastOf(h assess.Hang, codes []assess.Code) assess.Check {
+	for _, c := range h.Checks {
+		if contains(codes, c.Code) {
+			return c
+		}
+	}
+	return assess.Check{}
+}
+
+// Thinner limbs never bear more: all limbs of the load path are scaled, for a
+// lighter fork alone relieves the limb that it grows from.
 func TestThinnerLimb(t *testing.T) {
-	hold(t, 1.0/3, changed(func(d draw, s *survey.Survey) { scaleLimb(s, hang(s).Member, d.between(0.6, 0.95)) }),
-		noBetter(codes(ofWood, ofShear, ofChance)...))
+	hold(t, 1.0/3, changed(func(d draw, s *survey.Survey) {
+		factor := d.between(0.6, 0.95)
+		for id := hang(s).Member; id != "stem"; id = member(s, id).Parent {
+			scaleLimb(s, id, factor)
+		}
+	}), noBetter(codes(ofWood, ofShear, ofChance)...))
 }
 
 // A hang farther out never finds more strength.
 func TestLongerArm(t *testing.T) {
-	hold(t, 1.0/3, changed(func(d draw, s *survey.Survey) { fartherOut(s, d.between(1.1, 2)) }),
-		noBetter(codes(ofWood, ofShear, ofChance)...))
+	hold(t, 1.0/3, changed(func(d draw, s *survey.Survey) { fartherOut(s, d.between(1.4, 2.6)) }),
+		both(noBetter(codes(ofWood, ofShear)...), noBetterChance))
 }
 
+// fartherOut moves the hang out by a factor, as far as the limb goes.
 func fartherOut(s *survey.Survey, factor float64) {
 	h := hang(s)
-	h.At.Value = min(h.At.Value*quantity.Length(factor), 5.5)
+	h.At.Value = min(h.At.Value*quantity.Length(factor), 0.93*lengthOf(member(s, h.Member)))
 }

@@ -18,6 +18,7 @@ type tree struct {
 	order   []*shape // parents before children
 	species species
 	sway    *treeSway // worked out when first asked for
+	site    []*tree   // all trees of the survey, this one among them
 }
 
 // species is what the wood of a tree can bear.

@@ -21,6 +21,19 @@ func look(d draw, s *survey.Survey) *survey.Look {
 	return &s.Trees[0].Looks[d.IntN(len(s.Trees[0].Looks))]
 }
 
+// lengthOf is the length of a limb along its axis.
+func lengthOf(m *survey.Member) quantity.Length {
+	if m.Length != nil {
+		return m.Length.Value
+	}
+	long, from := 0.0, quantity.Vec3{}
+	for _, p := range m.Path {
+		to := quantity.Vec3{X: float64(p.East.Value), Y: float64(p.North.Value), Z: float64(p.Up.Value)}
+		long, from = long+to.Sub(from).Norm(), to
+	}
+	return quantity.Length(long)
+}
+
 // heavier makes the riders heavier by about a factor: those weighed by just
 // that, others older or one more of them.
 func heavier(s *survey.Survey, factor float64) {
@@ -62,7 +75,7 @@ func addFinding(d draw, s *survey.Survey, sign, on string) *survey.Finding {
 	t := &s.Trees[0]
 	f := survey.Finding{ID: "found " + string(rune('A'+len(t.Findings))), Sign: sign, SeenOn: dayOf("2026-05-09")}
 	if on != "" {
-		f.Member, f.At = on, pointer(taped(d.between(0, 5)))
+		f.Member, f.At = on, pointer(taped(d.between(0, 4)))
 	} else {
 		f.Side, f.Distance = pointer(angleBy(quantity.Compass, d.between(0, 360))), pointer(taped(d.between(0, 15)))
 	}

@@ -56,23 +56,39 @@ func hang(h assess.Hang, whole bool) string {
 }
 
 func use(u assess.Use) string {
-	return fmt.Sprintf("%d %s of %s together, seat and line %s; line %s; %s to each side; gusts to %s",
-		u.Riders, plural("rider", u.Riders), wording.Quantity(float64(u.Mass), "kg"), wording.Quantity(float64(u.Seat), "kg"),
+	return fmt.Sprintf("%s, seat and line %s; line %s; %s to each side; gusts to %s",
+		riders(u), wording.Quantity(float64(u.Seat), "kg"),
 		wording.Quantity(float64(u.Line), "m"), wording.Quantity(float64(u.Amplitude), "rad"), wording.AtMost(float64(u.Gust), "m/s"))
 }
 
-func limits(l assess.Limits) string {
-	text := fmt.Sprintf("riders together at most %s", wording.AtMost(float64(l.Mass), "kg"))
-	if l.Riders > 1 {
-		text += fmt.Sprintf(" (%d of at most %s each, or fewer)", l.Riders, wording.AtMost(float64(l.MassEach), "kg"))
+func riders(u assess.Use) string {
+	mass := wording.Quantity(float64(u.Mass), "kg")
+	if u.Riders == 1 {
+		return "one rider of " + mass
 	}
-	text += fmt.Sprintf("; %s to each side at most; stop at gusts (3 s) of %s at 10 m in the open; line %s; keep %s clear each way along the swing line; fall %s; load test first: %s of dead mass",
-		wording.AtMost(float64(l.Amplitude), "rad"), wording.AtMost(float64(l.Gust), "m/s"), wording.Quantity(float64(l.Line), "m"),
+	return fmt.Sprintf("%d riders of %s together", u.Riders, mass)
+}
+
+func limits(l assess.Limits) string {
+	text := "one rider of at most " + wording.AtMost(float64(l.Mass), "kg")
+	if l.Riders > 1 {
+		text = fmt.Sprintf("riders together at most %s, never more than %d", wording.AtMost(float64(l.Mass), "kg"), l.Riders)
+	}
+	text += fmt.Sprintf("; %s to each side at most; stop at gusts (3 s) of %s at 10 m in the open%s; line %s; keep %s clear each way along the swing line; fall from up to %s; load test first: %s of dead mass",
+		wording.AtMost(float64(l.Amplitude), "rad"), wording.AtMost(float64(l.Gust), "m/s"), beaufort(l), wording.Quantity(float64(l.Line), "m"),
 		wording.Quantity(float64(l.KeptClear), "m"), wording.Quantity(float64(l.FallFrom), "m"), wording.Quantity(float64(l.TestMass), "kg"))
 	if len(l.Departures) > 0 {
 		text += "; stated departure, to be signed for: " + wording.Departures(l.Departures)
 	}
 	return text
+}
+
+// beaufort tells the stop gust by what is seen in trees.
+func beaufort(l assess.Limits) string {
+	if l.Beaufort == 0 {
+		return ""
+	}
+	return fmt.Sprintf(" (in a mean wind of Beaufort %d: %s)", l.Beaufort, l.SeenInTrees)
 }
 
 // reasons lists the reasons that count, numbered, and the remarks of a whole
@@ -122,8 +138,7 @@ func checkTable(checks []assess.Check) string {
 	var b strings.Builder
 	first := "  checks"
 	for _, c := range checks {
-		b.WriteString(hanging(first, fmt.Sprintf("%s  %s: %s asked, %s there [%s]", wording.Margin(c.Margin), wording.Check(c),
-			wording.Quantity(c.Demand, c.Unit), wording.Quantity(c.Capacity, c.Unit), c.Code), column))
+		b.WriteString(hanging(first, fmt.Sprintf("%s  %s: %s [%s]", wording.Margin(c.Margin), wording.Check(c), wording.Comparison(c), c.Code), column))
 		first = ""
 	}
 	return b.String()

@@ -10,12 +10,15 @@ import (
 type Surface struct {
 	Name      string
 	RatedFall source.Fact // m
+	// LooseDepth is the depth of loose fill, in m, that the rating asks for,
+	// what is kicked out included; nil for firm ground.
+	LooseDepth *source.Fact
 }
 
 func loadSurfaces(l *loader) []Surface {
 	var all []Surface
 	for _, r := range l.read("surfaces") {
-		all = append(all, Surface{r.text("name"), r.fact("rated_fall_m", "m")})
+		all = append(all, Surface{r.text("name"), r.fact("rated_fall_m", "m"), r.maybeFact("loose_depth_m", "m")})
 	}
 	return all
 }

@@ -40,7 +40,7 @@ func TestRowCountsAndColumnSums(t *testing.T) {
 		{"knots", 16, map[string]float64{"share": 10.3682, "low": 10.3682, "high": 10.8982}},
 		{"hitches", 4, map[string]float64{"share": 4.25}},
 		{"choke_angles", 5, map[string]float64{"share": 3.72}},
-		{"surfaces", 11, map[string]float64{"rated_fall_m": 16.1}},
+		{"surfaces", 11, map[string]float64{"rated_fall_m": 16.1, "loose_depth_m": 1.62}},
 		{"terrain", 5, map[string]float64{"roughness_m": 1.363, "least_height_m": 19}},
 		{"beaufort", 8, map[string]float64{"low_kt": 208, "high_kt": 249, "mean_m_s": 116.08}},
 		{"methods", 22, map[string]float64{"value": 152.1}},

@@ -2,6 +2,7 @@ package work
 
 import (
 	"math"
+	"slices"
 
 	"boughline/engine/place"
 	"boughline/quantity"
@@ -23,42 +24,35 @@ func (s placeSearch) closeToALimit() (near, atTheLine int) {
 	for k, c := range constraints {
 		fromAlong[k] = make([]float64, len(alongs))
 		for i, along := range alongs {
-			fromAlong[k][i] = part(c.Margin.Along, along)
+			fromAlong[k][i] = partAt(c.Margin.Along, along)
 		}
 	}
 	for _, line := range s.problem.Grid.Line.Values() {
-		nearest, nearestToLine := row(len(alongs)), row(len(alongs))
+		nearest := slices.Repeat([]float64{math.Inf(1)}, len(alongs))
+		nearestToLine := slices.Clone(nearest)
 		for k, c := range constraints {
-			fromLine, rate := part(c.Margin.Line, line), part(c.Margin.PerAlong, line)
+			fromLine, rate := partAt(c.Margin.Line, line), partAt(c.Margin.PerAlong, line)
 			for i, along := range alongs {
 				m := fromAlong[k][i] + fromLine + float64(along)*rate
 				nearest[i] = min(nearest[i], math.Abs(m))
 				nearestToLine[i] = min(nearestToLine[i], math.Abs(m+place.Slack))
 			}
 		}
-		near += within(nearest, closeBy)
-		atTheLine += within(nearestToLine, rounding)
+		near += countWithin(nearest, closeBy)
+		atTheLine += countWithin(nearestToLine, rounding)
 	}
 	return near, atTheLine
 }
 
-// part is a part of a field that may be left out.
-func part(f func(quantity.Length) float64, x quantity.Length) float64 {
+// partAt is a part of a field that may be left out.
+func partAt(f func(quantity.Length) float64, x quantity.Length) float64 {
 	if f == nil {
 		return 0
 	}
 	return f(x)
 }
 
-func row(n int) []float64 {
-	list := make([]float64, n)
-	for i := range list {
-		list[i] = math.Inf(1)
-	}
-	return list
-}
-
-func within(list []float64, limit float64) (count int) {
+func countWithin(list []float64, limit float64) (count int) {
 	for _, x := range list {
 		if x <= limit {
 			count++

@@ -19,6 +19,8 @@ var changes = map[string]string{
 	assess.ChangeOtherTree:         "choose another tree",
 	assess.ChangeOtherLimb:         "choose another limb",
 	assess.ChangeGear:              "stronger gear",
+	assess.ChangeLookGear:          "look the part over and state its condition, or take another",
+	assess.ChangeChoke:             "a sling that chokes, or a level stretch of limb",
 	assess.ChangeMark:              "find the mark, or take a part that has one",
 	assess.ChangeDescribe:          "describe it",
 	assess.ChangeDeeperFill:        "softer ground or a lower swing",

@@ -16,7 +16,10 @@ var reasons = map[assess.Code]string{
 	assess.LookOld:           "The look at %s is more than 12 months old.",
 	assess.ShapeNotMeasured:  "The length, direction and inclination of %s were not all measured.",
 	assess.RidersNotKnown:    "Nothing says what the riders weigh; heavy adults are taken.",
+	assess.NotTogether:       "Another swing hangs on this tree: not in use at the same time as %s.",
+	assess.WaitingNotStated:  "Nothing says where people wait; what hangs above them cannot be judged.",
 	assess.WaitingTooNear:    "People would wait or walk on ground that has to be kept clear.",
+	assess.HeightsDisagree:   "The height of the limb and the shape of the tree do not agree.",
 	assess.NotComputed:       "This cannot be worked out: %s.",
 	assess.DiameterGuessed:   "A diameter on the load path was not measured; a guess never leads to a hang.",
 	assess.UnionNotDescribed: "The union of limb %s is not described: form, bark, diameter of the parent above it.",
@@ -25,11 +28,15 @@ var reasons = map[assess.Code]string{
 	assess.AspectHigh:        "Limb %s is nearly as thick as what it grows from.",
 	assess.GoodUnion:         "Limb %s is well thinner than what it grows from.",
 	assess.GroundNotSurveyed: "The ground below the swing has not been surveyed.",
+	assess.GroundGuessed:     "The heights of the ground below the swing were guessed.",
 	assess.GroundTooShort:    "The ground profile ends before the ground that riders and let-go flights can reach.",
 	assess.CrownNotMeasured:  "Height of the tree, lowest foliage and width of the crown are needed for the wind; one is missing.",
 	assess.WindNotDescribed:  "Nothing says how open the site lies to the wind.",
 	assess.GearUnmarked:      "The strength of %s is not known.",
+	assess.GearCondition:     "%s is worn, or nobody has said that it is in good condition.",
+	assess.ChainIncomplete:   "The chain names no rope, or nothing that holds it to the limb.",
 	assess.GearRetired:       "%s is retired.",
+	assess.DepthNotMeasured:  "How deep the fill lies was not measured; %s is rated for its depth.",
 	assess.SurfaceRating:     "The height of fall is above what %s is rated for: a stated departure that the person in charge signs for.",
 	assess.LineGoesSlack:     "At 90 degrees and beyond the line goes slack and catches with a jerk. Such an amplitude is refused.",
 	assess.NoUseFits:         "No lighter, lower or calmer use meets all checks together.",
@@ -40,7 +47,7 @@ var reasons = map[assess.Code]string{
 	assess.OwnMassFromBase:   "The limb was measured at its base alone: its own mass is uncertain by a factor of nearly two.",
 	assess.SpeciesNote:       "Species: %s",
 	assess.AnchorCreeps:      "A sling that does not choke slides along a limb as steep as this.",
-	assess.HeightAssumed:     "The height of the limb above the ground was worked out, not measured.",
+	assess.HeightAssumed:     "The height of the limb above the ground was not measured.",
 	assess.GustVoid:          "A gust that the tree has stood no longer counts: %s.",
 	assess.RootsByMass:       "The root plate is judged by the mass of the stem, on tests of conifers: a stand-in. A gust that the tree has stood would say more.",
 }
@@ -71,15 +78,29 @@ func checkSentence(c assess.Check) string {
 	if c.Where.Along > 0 && c.Unit == "Pa" {
 		at = fmt.Sprintf(", %.2f m from its foot", float64(c.Where.Along))
 	}
-	if c.Code == assess.FallHeight {
-		return fmt.Sprintf("%s: %s, at most %s. Margin %s.", Check(c), Quantity(c.Demand, c.Unit), Quantity(c.Capacity, c.Unit), Margin(c.Margin))
+	return fmt.Sprintf("%s%s: %s. Margin %s.", Check(c), at, Comparison(c), Margin(c.Margin))
+}
+
+// Comparison words demand and capacity of a check the way round that reads.
+func Comparison(c assess.Check) string {
+	demand, capacity := Quantity(c.Demand, c.Unit), Quantity(c.Capacity, c.Unit)
+	switch c.Code {
+	case assess.FallHeight:
+		return fmt.Sprintf("%s, at most %s", demand, capacity)
+	case assess.LimbChance, assess.UnionChance:
+		return fmt.Sprintf("index %s, at least %s", Margin(c.Capacity), Margin(c.Demand))
+	case assess.SeatClearance, assess.FootClearance, assess.StemClearance, assess.LimbInPath, assess.Obstructed:
+		return fmt.Sprintf("%s, at least %s", capacity, demand)
 	}
-	return fmt.Sprintf("%s%s: %s asked, %s there. Margin %s.", Check(c), at, Quantity(c.Demand, c.Unit), Quantity(c.Capacity, c.Unit), Margin(c.Margin))
+	return fmt.Sprintf("%s asked, %s borne", demand, capacity)
 }
 
 func signSentence(r assess.Reason) string {
 	text := fmt.Sprintf("%s, %s", capital(r.Sign.Name), placements[r.Why])
-	if r.Placement.OnLoadPath && r.Placement.AbovePeople {
+	if r.OnTree != "" {
+		text = fmt.Sprintf("%s on %s, which could come down on people", capital(r.Sign.Name), r.OnTree)
+	}
+	if r.OnTree == "" && r.Placement.OnLoadPath && r.Placement.AbovePeople {
 		text = fmt.Sprintf("%s, on the load path and above the people", capital(r.Sign.Name))
 	}
 	if r.Sign.MayMean != "" {

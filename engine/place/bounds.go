@@ -52,8 +52,8 @@ func (s *sampled) over(b block) (low, high float64) {
 	return low, high
 }
 
-// rounding widens bounds from corners, for a monotone function that is
-// rounded need not be quite monotone.
+// rounding widens bounds from corners: a monotone function need not stay quite
+// monotone when its numbers are rounded.
 const rounding = 1e-12
 
 // bothOver takes a part of two arguments to lie between its values at the

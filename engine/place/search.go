@@ -2,10 +2,11 @@ package place
 
 import "boughline/quantity"
 
-// Search works out every pair of the grid and takes nothing for granted. Each
-// part of a field is called once for every pair or row or column, and again in
-// a few rows where the best tie; nothing is kept for each pair. Errors name a
-// grid out of range or a field that gave no finite number.
+// Search works out every pair of the grid and takes nothing for granted. A
+// part of two arguments is called once for every pair, again for each band, in
+// rows whose bests tie, and once more where nothing is feasible; nothing is
+// kept for each pair. Errors name a grid out of range or a field that gave no
+// finite number.
 func Search(p Problem) (Result, error) {
 	s, err := p.prepare()
 	if err != nil {
@@ -25,7 +26,7 @@ func Search(p Problem) (Result, error) {
 // Every such block is looked at in the middle too. Where a Shape is missing or
 // seen not to hold, the answer is that of Search; one that fails where no look
 // falls can go unseen. Both is called once for a pair, and what it gave is
-// kept: some numbers for each pair on an edge.
+// kept: numbers for the pairs near an edge or a best, not for the grid.
 func Refine(p Problem) (Result, error) {
 	s, err := p.prepare()
 	if err != nil {
