@@ -69,11 +69,9 @@ const (
 	WoodFallback      Code = "wood-not-known"
 	WoodSourcesDiffer Code = "wood-sources-differ"
 	OwnMassFromBase   Code = "own-mass-from-base"
-	LineKnown         Code = "line-stretch-assumed"
 	SpeciesNote       Code = "species-note"
 	AnchorCreeps      Code = "anchor-creeps"
 	GoodUnion         Code = "aspect-ratio-good"
-	StopInWind        Code = "stop-gust"
 	HeightAssumed     Code = "height-assumed"
 	GustVoid          Code = "stood-gust-void"
 	RootsByMass       Code = "root-plate-by-stem-mass"
@@ -82,7 +80,6 @@ const (
 // Changes that would alter an outcome.
 const (
 	ChangeLighter           = "lighter"
-	ChangeThicker           = "thicker-limb"
 	ChangeCloser            = "closer-to-union"
 	ChangeLine              = "other-line"
 	ChangeLower             = "lower-amplitude"

@@ -134,12 +134,13 @@ func TestDiameterByEyeNeverRides(t *testing.T) {
 }
 
 // Line and declared amplitude belong to space: they leave every margin of
-// strength as it is, and cure none.
+// bending, shear, repeated load and gear as it is, and cure none. (In wind, and
+// for the chance, a line counts by how the limb and the tree sway with it.)
 func TestLineAndAmplitudeLeaveStrength(t *testing.T) {
+	strength := []assess.Code{assess.LimbBending, assess.UnionBending, assess.LimbRepeated, assess.LimbAcrossGrain, assess.LimbShear, assess.GearLink}
 	hold(t, 0, changed(func(d draw, s *survey.Survey) {
 		hang(s).Line, hang(s).Amplitude = metres(d.between(1, 8)), degrees(d.between(5, 100))
 	}), func(p pair) (faults []string) {
-		strength := codes([]assess.Code{assess.LimbBending, assess.UnionBending, assess.LimbRepeated, assess.LimbAcrossGrain}, ofShear, ofWind, ofChance, ofGear)
 		after := checksOf(p.after, strength...)
 		for name, c := range checksOf(p.before, strength...) {
 			if a := after[name]; a.Margin != c.Margin || a.Alone != c.Alone {

@@ -105,7 +105,11 @@ func basketPull(p *survey.Part) float64 {
 	if p.LegAngle != nil {
 		angle = p.LegAngle.Value
 	}
-	return 0.5 / math.Max(angle.Sin(), 0.01)
+	pull, err := gear.LegPull(2, angle)
+	if err != nil { // flatter than a line can lie: no strength is left
+		return math.Inf(1)
+	}
+	return pull
 }
 
 // factors are the demands and shares of the model.

@@ -191,7 +191,7 @@ func point(v quantity.Vec3) survey.Point {
 // groundOf is measured well beyond where riders can land, nearly level.
 func groundOf(d draw, surface string) *survey.Ground {
 	slope := d.between(-0.02, 0.02)
-	g := &survey.Ground{Surface: surface}
+	g := &survey.Ground{Surface: surface, DepthLoose: pointer(taped(d.between(0.41, 0.5)))}
 	for _, at := range []float64{-13, -4, 0, 5, 13} {
 		g.Along = append(g.Along, survey.GroundPoint{At: metres(at), Height: survey.MeasuredLength{Value: quantity.Length(slope * at), Sd: 0.02, SdStated: true, How: quantity.Clinometer}})
 	}

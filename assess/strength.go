@@ -139,9 +139,7 @@ func (r *rig) shearStrength() (quantity.Stress, error) {
 func (r *rig) repeatedChecker(part *limbPart) checker {
 	amplitude := angle(r.rules.spaceAmplitude)
 	strength := float64(r.species.strength.Mean)
-	limit := r.species.wood.ProportionalLimit.Value * r.rules.memberFactor.Value
-	oneWay := math.Min(r.rules.oneWayShare.Value*strength, limit)
-	reversing := math.Min(r.rules.reversingShare.Value*strength, limit)
+	oneWay, reversing := r.repeatedLimit(false), r.repeatedLimit(true)
 	try := func(u trial, side scenario) figure {
 		f := figure{capacity: 1}
 		swings := r.swings(u, amplitude, 1, 0)
@@ -163,6 +161,17 @@ func (r *rig) repeatedChecker(part *limbPart) checker {
 			factTerm("f_p", "bending proportional limit of clear green wood", r.species.wood.ProportionalLimit),
 			Term{Symbol: "f_mean", Name: "mean strength of a limb", Value: strength, Unit: "Pa"})
 	}}
+}
+
+// repeatedLimit is the stress that the limb bears again and again.
+func (r *rig) repeatedLimit(reversing bool) float64 {
+	shares := wood.RepeatedShares{OneWay: r.rules.oneWayShare.Value, Reversing: r.rules.reversingShare.Value}
+	limit := quantity.Stress(r.species.wood.ProportionalLimit.Value * r.rules.memberFactor.Value)
+	stress, err := shares.Limit(r.species.strength.Mean, limit, reversing)
+	if err != nil { // strengths and shares come from tables that a test checks
+		return 0
+	}
+	return float64(stress)
 }
 
 // bending splits the stress at a cut into bending in the upright plane, axial

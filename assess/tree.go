@@ -72,9 +72,17 @@ func speciesOf(k *knowledge.Base, r rules, s *survey.Tree) (species, error) {
 	if err != nil {
 		return species{}, err
 	}
-	design, err := strength.Design(r.materialFactor.Value, 1)
+	duration, err := wood.DurationFactor(shortestLoad)
+	if err != nil {
+		return species{}, err
+	}
+	design, err := strength.Design(r.materialFactor.Value, duration)
 	return species{found, w, strength, design}, err
 }
+
+// shortestLoad is how long the pull of a pass lasts: strength takes the
+// duration of the shortest load in a combination.
+const shortestLoad quantity.Time = 1
 
 // chain lists the members that carry a hang on s: s itself, what it grows
 // from, down to the stem.

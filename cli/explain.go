@@ -58,6 +58,7 @@ func explainCheck(h assess.Hang, c assess.Check) string {
 func explainReason(h assess.Hang, r assess.Reason) string {
 	var b strings.Builder
 	b.WriteString(hanging(h.ID, wording.Reason(r), max(column, len(h.ID)+2)))
+	b.WriteString(hanging("  from", wording.Basis(r.Code), column))
 	if change := wording.Change(r.Change); change != "" {
 		b.WriteString(hanging("  change", change, column))
 	}

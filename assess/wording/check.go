@@ -95,6 +95,3 @@ func countVerbs(text string) int {
 
 // Formula returns the formula of a check.
 func Formula(code assess.Code) string { return checks[code].formula }
-
-// Basis returns where the formula of a check is from.
-func Basis(code assess.Code) string { return checks[code].basis }

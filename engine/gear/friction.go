@@ -37,11 +37,3 @@ func CreepAngle(friction float64) (quantity.Angle, error) {
 	}
 	return quantity.Angle(math.Atan(friction)), nil
 }
-
-// Creeps says whether an anchor slides along a limb under a pull with the
-// given component along the limb and the given one square to it, pressing the
-// sling on: |along| > friction x |square|. For a vertical pull on a limb
-// inclined by i the ratio of both is tan(i).
-func Creeps(along, square quantity.Force, friction float64) bool {
-	return math.Abs(float64(along)) > friction*math.Abs(float64(square))
-}

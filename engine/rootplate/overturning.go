@@ -47,11 +47,3 @@ func (g StoodGust) Resistance() quantity.Moment {
 	}
 	return max(0, g.Moment)
 }
-
-// PullMoment returns the overturning moment at the foot of the stem of a pull at
-// a hang point: the horizontal part times its height and the downward part times
-// its distance from the stem's axis, on the same side (the unfavourable case).
-// Signs are dropped. Source: statics.
-func PullMoment(horizontal, down quantity.Force, height, reach quantity.Length) quantity.Moment {
-	return quantity.Moment(math.Abs(float64(horizontal)*float64(height)) + math.Abs(float64(down)*float64(reach)))
-}
