@@ -60,12 +60,17 @@ type checker struct {
 // greatest use is forgiven.
 func holds(margin float64) bool { return margin >= 1-1e-9 }
 
-// result works a check out at the use asked for.
+// result works a check out at the use asked for; decide tells what follows
+// where it does not hold there.
 func (c checker) result(asked trial, decide func(checker) Outcome) Check {
 	f := c.try(asked, unfavourable)
+	alone := MayHang
+	if !holds(f.margin()) {
+		alone = decide(c)
+	}
 	return Check{
 		Code: c.code, Demand: f.demand, Capacity: f.capacity, Unit: c.unit,
 		Margin: f.margin(), Best: math.Max(f.margin(), c.try(asked, favourable).margin()),
-		Where: f.where, Terms: c.terms(asked, f), Alone: decide(c),
+		Where: f.where, Terms: c.terms(asked, f), Alone: alone,
 	}
 }

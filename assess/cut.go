@@ -109,16 +109,23 @@ func (c swingCase) pull(at quantity.Angle) quantity.Vec3 {
 	return c.heading.Scale(force * at.Sin()).Add(quantity.Vec3{Z: -force * at.Cos()})
 }
 
+// scanShort bounds how far the scan may fall short of a smooth maximum: half
+// a step off the top of a cosine, 1/cos 5 deg, with room to spare.
+const scanShort = 1.02
+
 // scanStep is the first pass over the swing angles; the best of it is refined.
 const scanStep = 10 * quantity.Degree
 
 // greatest finds the swing angle and the wind direction at which a measure of
 // the section forces is greatest, by a scan refined by golden section. The
 // measure is smooth between the scanned angles.
-func (c swingCase) greatest(measure func(loads) float64) peak {
-	best := c.greatestInWind(measure, c.wind)
+//
+// Where not even the scan comes near the floor, a value already met elsewhere,
+// it is left unrefined.
+func (c swingCase) greatest(measure func(loads) float64, floor float64) peak {
+	best := c.greatestInWind(measure, c.wind, floor)
 	if c.wind != 0 {
-		if other := c.greatestInWind(measure, -c.wind); other.value > best.value {
+		if other := c.greatestInWind(measure, -c.wind, math.Max(floor, best.value)); other.value > best.value {
 			best = other
 		}
 	}
@@ -132,13 +139,16 @@ type peak struct {
 	loads loads
 }
 
-func (c swingCase) greatestInWind(measure func(loads) float64, wind float64) peak {
+func (c swingCase) greatestInWind(measure func(loads) float64, wind, floor float64) peak {
 	of := func(q float64) float64 { return measure(loads{c.pull(quantity.Angle(q)), wind}) }
 	best, where := math.Inf(-1), 0.0
 	for q := -c.amplitude; q <= c.amplitude+scanStep/10; q += scanStep {
 		if v := of(float64(q)); v > best {
 			best, where = v, float64(q)
 		}
+	}
+	if best*scanShort < floor {
+		return peak{best, quantity.Angle(where), loads{c.pull(quantity.Angle(where)), wind}}
 	}
 	low := math.Max(-float64(c.amplitude), where-float64(scanStep))
 	high := math.Min(float64(c.amplitude), where+float64(scanStep))

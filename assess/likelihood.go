@@ -26,9 +26,10 @@ func (r *rig) chanceCheckers() []checker {
 
 func (r *rig) chanceChecker(code Code, part *limbPart, at func(trial) *cut) checker {
 	target := r.rules.targetBeta.Value
+	known := betas{}
 	try := func(u trial, side scenario) figure {
 		c := at(u)
-		return figure{demand: target, capacity: r.leastBeta(u, c, side), where: place(c, 0, code)}
+		return figure{demand: target, capacity: r.leastBeta(known, u, c, side), where: place(c, 0, code)}
 	}
 	return checker{code: code, unit: "1", cure: byLighter, try: try, terms: func(u trial, f figure) []Term {
 		return r.chanceTerms(u, at(u))
@@ -39,14 +40,24 @@ func (r *rig) chanceChecker(code Code, part *limbPart, at func(trial) *cut) chec
 // ones. The load test grows with the riders: beside a heavy limb a light one
 // proves so little that lighter riders can come out a trace worse, and a
 // heavier rider must never look better.
-func (r *rig) leastBeta(u trial, c *cut, side scenario) float64 {
-	beta := r.beta(u, c, side)
+func (r *rig) leastBeta(known betas, u trial, c *cut, side scenario) float64 {
+	beta := r.beta(known, u, c, side)
 	for mass := r.lightest(); mass < u.mass; mass *= massStep {
 		lighter := u
 		lighter.mass = mass
-		beta = math.Min(beta, r.beta(lighter, c, side))
+		beta = math.Min(beta, r.beta(known, lighter, c, side))
 	}
 	return beta
+}
+
+// betas remembers the indices of one check by all that they depend on.
+type betas map[betaKey]float64
+
+type betaKey struct {
+	mass quantity.Mass
+	line quantity.Length
+	at   float64
+	side scenario
 }
 
 // massStep is the ratio of the lighter masses that are tried.
@@ -54,12 +65,18 @@ const massStep = 1.3
 
 // beta is the reliability index with the planned load test passed, 0 where the
 // laws say that the limb could not have passed it.
-func (r *rig) beta(u trial, c *cut, side scenario) float64 {
-	figures, err := r.limbCase(u, c, side).Chance()
-	if err != nil || figures.GivenLoadTest == nil {
-		return 0
+func (r *rig) beta(known betas, u trial, c *cut, side scenario) float64 {
+	key := betaKey{u.mass, u.line, c.along, side}
+	if beta, ok := known[key]; ok {
+		return beta
 	}
-	return math.Max(0, math.Min(figures.GivenLoadTest.Beta, greatestBeta))
+	figures, err := r.limbCase(u, c, side).Chance()
+	beta := 0.0
+	if err == nil && figures.GivenLoadTest != nil {
+		beta = math.Max(0, math.Min(figures.GivenLoadTest.Beta, greatestBeta))
+	}
+	known[key] = beta
+	return beta
 }
 
 // greatestBeta stands for any reliability index above it; beyond it the laws

@@ -15,7 +15,12 @@ import (
 // than was asked for, 2 % more breaks a check.
 func TestLimitsAreTheGreatestUse(t *testing.T) {
 	var mu sync.Mutex
-	var asked, lesser int
+	var asked, lesser, broken int
+	fault := func(format string, values ...any) {
+		if broken++; broken <= 5 {
+			t.Errorf(format, values...)
+		}
+	}
 	each(sites, func(n int) {
 		h := baseline()[n]
 		if h.Limits == nil {
@@ -29,10 +34,10 @@ func TestLimitsAreTheGreatestUse(t *testing.T) {
 		mu.Lock()
 		asked++
 		if !again.Outcome.Rideable() {
-			t.Errorf("site %d: %v at its own limits %+v: %s", n, again.Outcome, h.Limits.Use, firstCode(again))
+			fault("site %d: %v at its own limits %+v: %s", n, again.Outcome, h.Limits.Use, firstCode(again))
 		}
 		if short := shortOf(again, 1e-6); len(short) > 0 {
-			t.Errorf("site %d: at its own limits %+v: %v", n, h.Limits.Use, short)
+			fault("site %d: at its own limits %+v: %v", n, h.Limits.Use, short)
 		}
 		mu.Unlock()
 		if h.Limits.Mass > 0.98*h.Asked.Mass {
@@ -45,10 +50,10 @@ func TestLimitsAreTheGreatestUse(t *testing.T) {
 		defer mu.Unlock()
 		lesser++
 		if len(shortOf(more, 1e-6)) == 0 {
-			t.Errorf("site %d: limits say %v kg of %v, yet 2 %% more holds", n, h.Limits.Mass, h.Asked.Mass)
+			fault("site %d: limits say %v kg of %v, yet 2 %% more holds", n, h.Limits.Mass, h.Asked.Mass)
 		}
 	})
-	t.Logf("%d limits asked for again, %d of them with a lesser mass", asked, lesser)
+	t.Logf("%d limits asked for again, %d of them with a lesser mass, %d broken", asked, lesser, broken)
 	if asked < sites/4 || lesser < sites/50 {
 		t.Errorf("%d and %d of %d sites, want at least %d and %d", asked, lesser, sites, sites/4, sites/50)
 	}
@@ -74,10 +79,7 @@ func askFor(s *survey.Survey, h assess.Hang, factor float64) bool {
 // calmer lowers the stop rule to the force whose gust stays below the limit:
 // gusts go with the tabled mean at the top of a force.
 func calmer(s *survey.Survey, h assess.Hang) bool {
-	stop := 5
-	if s.Wind.StopBeaufort != nil {
-		stop = *s.Wind.StopBeaufort
-	}
+	stop := min(5, *s.Wind.StopBeaufort) // the house stops at 5
 	top, _ := tables().Beaufort(stop)
 	for ; stop >= 3; stop-- {
 		b, ok := tables().Beaufort(stop)

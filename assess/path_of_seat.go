@@ -1,7 +1,9 @@
 package assess
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"boughline/quantity"
 )
@@ -18,6 +20,9 @@ func (r *rig) limbClearanceChecker() (checker, bool) {
 		f := figure{demand: r.rules.bodyOutline.Value, capacity: math.Inf(1)}
 		path := r.seatPath(u, side)
 		for _, line := range lines {
+			if line.fromHang-float64(u.line) >= f.capacity {
+				break // no nearer, and the others are farther still
+			}
 			if room := line.room(path); room < f.capacity {
 				f.capacity, f.where = room, Where{Part: line.name, Case: string(LimbInPath)}
 			}
@@ -35,9 +40,11 @@ type timber struct {
 	name   string
 	points []quantity.Vec3
 	radii  []float64
+	// fromHang is the distance of its face from the hang point.
+	fromHang float64
 }
 
-// woodAround lists the members near the swing: all of this tree but those that
+// woodAround lists the members near the swing, the nearest first: all of this tree but those that
 // carry the hang, and those of the neighbours.
 func (r *rig) woodAround() []timber {
 	var list []timber
@@ -49,7 +56,7 @@ func (r *rig) woodAround() []timber {
 			w.points = append(w.points, p.Add(offset))
 			w.radii = append(w.radii, radius(s, s.along[i]))
 		}
-		if w.room([]quantity.Vec3{hang, hang}) < near {
+		if w.fromHang = w.room([]quantity.Vec3{hang, hang}); w.fromHang < near {
 			list = append(list, w)
 		}
 	}
@@ -63,6 +70,7 @@ func (r *rig) woodAround() []timber {
 			add(s, n.offset, s.member.ID+" of "+nameOf(n.s))
 		}
 	}
+	slices.SortStableFunc(list, func(a, b timber) int { return cmp.Compare(a.fromHang, b.fromHang) })
 	return list
 }
 

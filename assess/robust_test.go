@@ -153,6 +153,27 @@ func TestHangAtTheUnionIsWritten(t *testing.T) {
 	}
 }
 
+// Plausible trees can be worked out, forks too.
+func TestPlausibleTreesAreComputed(t *testing.T) {
+	causes := map[string]int{}
+	failed := 0
+	for n, h := range baseline() {
+		for _, r := range h.Reasons {
+			if r.Code != assess.NotComputed {
+				continue
+			}
+			failed++
+			cause := r.Text[strings.LastIndex(r.Text, ":")+1:]
+			if causes[cause]++; causes[cause] == 1 {
+				t.Errorf("site %d: %s", n, r.Text)
+			}
+		}
+	}
+	if failed > 0 {
+		t.Errorf("%d of %d sites cannot be worked out", failed, sites)
+	}
+}
+
 // A station a hair's breadth to the side changes nothing: 2.5375 m along this
 // limb is where a part of its own weight is put.
 func TestStationsAHairApart(t *testing.T) {

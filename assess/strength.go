@@ -45,7 +45,7 @@ func (r *rig) bendingChecker(code Code, part *limbPart, act actions, cured cure)
 		for i := range part.cuts[1:] {
 			c := &part.cuts[1+i]
 			swings := r.swings(u, amplitude, r.rules.rideFactor.Value*act.dynamic(u), act.wind(u, side))
-			if p := swings.greatest(func(l loads) float64 { return c.stress(l, side) }); p.value >= f.demand {
+			if p := swings.greatest(func(l loads) float64 { return c.stress(l, side) }, f.demand); p.value >= f.demand {
 				f.demand, f.where = p.value, place(c, p.at, code)
 			}
 		}
@@ -69,7 +69,7 @@ func (r *rig) unionChecker(code Code, part *limbPart, act actions, cured cure) c
 	amplitude := angle(r.rules.designAmplitude)
 	try := func(u trial, side scenario) figure {
 		swings := r.swings(u, amplitude, r.rules.rideFactor.Value*act.dynamic(u), act.wind(u, side))
-		p := swings.greatest(func(l loads) float64 { return c.stress(l, side) })
+		p := swings.greatest(func(l loads) float64 { return c.stress(l, side) }, 0)
 		capacity, moment := r.unionCapacity(part, c, p, side)
 		return figure{moment, capacity, place(c, p.at, code)}
 	}
@@ -109,7 +109,7 @@ func (r *rig) shearChecker(part *limbPart) checker {
 		swings := r.swings(u, amplitude, r.rules.rideFactor.Value, 0)
 		for i := range part.cuts {
 			c := &part.cuts[i]
-			p := swings.greatest(func(l loads) float64 { return float64(c.outline(side).Shear(c.forces(l, side))) })
+			p := swings.greatest(func(l loads) float64 { return float64(c.outline(side).Shear(c.forces(l, side))) }, f.demand)
 			if p.value >= f.demand {
 				f.demand, f.where = p.value, place(c, p.at, LimbShear)
 			}
@@ -148,7 +148,7 @@ func (r *rig) repeatedChecker(part *limbPart) checker {
 			p := swings.greatest(func(l loads) float64 {
 				up, across := c.bending(l, side)
 				return up/oneWay + across/reversing
-			})
+			}, f.demand)
 			if p.value >= f.demand {
 				f.demand, f.where = p.value, place(c, p.at, LimbRepeated)
 			}

@@ -17,7 +17,7 @@ type treeSway struct {
 }
 
 // swayElement is the element length of the whole tree, m.
-const swayElement = 1
+const swayElement = 2
 
 // treeSway finds the lowest mode of stem and limbs together, the roots rigid.
 func (t *tree) treeSway() (*treeSway, error) {

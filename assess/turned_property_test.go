@@ -36,11 +36,11 @@ func TestMirroredAndTurnedSitesAreTheSame(t *testing.T) {
 }
 
 // exact is how well a check repeats in another frame, relative. Checks that go
-// by the stiffness of the limb repeat as far as its finite elements are well
-// conditioned: the shortest is a millionth of the limb.
+// by the stiffness and the sway of limb or tree repeat as far as the finite
+// elements are well conditioned.
 func exact(code assess.Code) float64 {
-	switch code {
-	case assess.LimbJerk, assess.SeatClearance, assess.FootClearance:
+	byStiffness := codes(ofWind, ofChance, []assess.Code{assess.LimbJerk, assess.SeatClearance, assess.FootClearance})
+	if contains(byStiffness, code) {
 		return 1e-6
 	}
 	return 1e-9

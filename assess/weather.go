@@ -93,7 +93,7 @@ func (r *rig) pullMoment(u trial, height float64, side scenario, rideFactor floa
 	return swings.greatest(func(l loads) float64 {
 		m := steady.Add(lever.Cross(l.pull))
 		return math.Hypot(m.X, m.Y)
-	})
+	}, 0)
 }
 
 // limbWeightAbout is the moment of the limb's own weight about a point of the
