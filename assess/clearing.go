@@ -11,6 +11,22 @@ import (
 // line: the larger of the standard's and the farthest let-go landing on this
 // slope, at the amplitude of space.
 func (r *rig) keptClear(u trial) (ahead, behind quantity.Length) {
+	key := clearKey{u.amplitude, u.line}
+	if known, ok := r.cleared[key]; ok {
+		return known[0], known[1]
+	}
+	ahead, behind = r.workOutClear(u)
+	r.cleared[key] = [2]quantity.Length{ahead, behind}
+	return ahead, behind
+}
+
+// clearKey is all that the kept-clear length of a hang depends on.
+type clearKey struct {
+	amplitude quantity.Angle
+	line      quantity.Length
+}
+
+func (r *rig) workOutClear(u trial) (ahead, behind quantity.Length) {
 	rule := space.LinearRule{PerLine: r.rules.clearShare.Value, Constant: quantity.Length(r.rules.clearFirm.Value)}
 	ground := space.Ground{Stations: []space.Point{{}}}
 	if r.h.Ground != nil {

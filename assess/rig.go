@@ -25,6 +25,7 @@ type rig struct {
 	air     *crownWind // nil where crown or wind are not known
 	stemCut []stemCut
 	asked   trial
+	cleared map[clearKey][2]quantity.Length // worked out so far
 }
 
 // limbPart is one limb of the load path with its sections: the first lies at
@@ -36,7 +37,7 @@ type limbPart struct {
 }
 
 func (t *tree) newRig(index int) (*rig, error) {
-	r := &rig{tree: t, h: &t.s.Hangs[index], at: element(t.path+".hangs", index)}
+	r := &rig{tree: t, h: &t.s.Hangs[index], at: element(t.path+".hangs", index), cleared: map[clearKey][2]quantity.Length{}}
 	r.on = t.shapes[r.h.Member]
 	r.arm = resolve(t.k, r.h.At)
 	r.findShared()

@@ -29,7 +29,7 @@ func (a *Analysis) modes(count int, keep func([]float64)) ([]Mode, error) {
 	}
 	s := newSubspace(a, size, keep)
 	last := make([]float64, count)
-	const most, settled = 200, 1e-11
+	const most, settled = 200, 1e-8
 	for range most {
 		squares, err := s.step()
 		if err != nil {

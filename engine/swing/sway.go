@@ -40,7 +40,7 @@ func SwayFactor(length quantity.Length, amplitude quantity.Angle, mode quantity.
 		return 0, fmt.Errorf("sway: %w", err)
 	}
 	own := oscillator{float64(mode), float64(damping)}
-	const steps = 32
+	const steps = 16
 	step := float64(amplitude) / steps
 	greatest := greatestOf(func(at float64) float64 {
 		return own.response(length, quantity.Angle(at), direction)
