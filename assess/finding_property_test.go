@@ -26,8 +26,8 @@ var (
 // anywhere.
 var worseFindings = sync.OnceValue(func() []pair {
 	worse := []func(draw, *survey.Survey, *survey.Survey){worseLook, unclear, ontoLoadPath, abovePeople}
-	list := make([]pair, sites)
-	each(sites, func(n int) {
+	list := make([]pair, sites())
+	each(sites(), func(n int) {
 		d, before, after := drawOf(3, n), siteOf(n), siteOf(n)
 		if kind := n % (len(worse) + 1); kind < len(worse) {
 			worse[kind](d, before, after)

@@ -61,7 +61,7 @@ type betaKey struct {
 }
 
 // massStep is the ratio of the lighter masses that are tried.
-const massStep = 1.3
+const massStep = 1.6
 
 // beta is the reliability index with the planned load test passed, 0 where the
 // laws say that the limb could not have passed it.

@@ -21,7 +21,7 @@ func TestLimitsAreTheGreatestUse(t *testing.T) {
 			t.Errorf(format, values...)
 		}
 	}
-	each(sites, func(n int) {
+	each(sites(), func(n int) {
 		h := baseline()[n]
 		if h.Limits == nil {
 			return
@@ -54,8 +54,8 @@ func TestLimitsAreTheGreatestUse(t *testing.T) {
 		}
 	})
 	t.Logf("%d limits asked for again, %d of them with a lesser mass, %d broken", asked, lesser, broken)
-	if asked < sites/4 || lesser < sites/50 {
-		t.Errorf("%d and %d of %d sites, want at least %d and %d", asked, lesser, sites, sites/4, sites/50)
+	if asked < sites()/4 || lesser < sites()/50 {
+		t.Errorf("%d and %d of %d sites, want at least %d and %d", asked, lesser, sites(), sites()/4, sites()/50)
 	}
 }
 

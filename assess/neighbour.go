@@ -16,8 +16,9 @@ type neighbour struct {
 	offset quantity.Vec3
 }
 
-// neighbours lists the other trees whose place on the site is known. Where the
-// place of either is not, the look at the surroundings stands for it.
+// neighbours lists the other trees whose place on the site is known and that
+// stand near enough to fall where the people of a hang may be. Where the place of either is
+// not known, the look at the surroundings stands for it.
 func (t *tree) neighbours() []neighbour {
 	here, ok := placeOf(t.s)
 	if !ok {
@@ -25,12 +26,18 @@ func (t *tree) neighbours() []neighbour {
 	}
 	var list []neighbour
 	for _, other := range t.site {
-		if there, placed := placeOf(other.s); placed && other.s != t.s {
-			list = append(list, neighbour{other, there.Sub(here)})
+		there, placed := placeOf(other.s)
+		offset := there.Sub(here)
+		if placed && other.s != t.s && math.Hypot(offset.X, offset.Y) <= float64(other.tall)+aroundHang {
+			list = append(list, neighbour{other, offset})
 		}
 	}
 	return list
 }
+
+// aroundHang is how far from the stem the people of a hang may be, m: a limb, a
+// let-go flight, and the way in near by.
+const aroundHang = 60
 
 func placeOf(s *survey.Tree) (at quantity.Vec3, known bool) {
 	if s.East == nil || s.North == nil {
@@ -88,7 +95,7 @@ func (n neighbour) reaches(f *survey.Finding, sign signs.Sign, people space.Peop
 		return false
 	}
 	if sign.Scope == signs.Tree {
-		return people.Near(quantity.Vec3{}, n.height())
+		return people.Near(quantity.Vec3{}, n.tall)
 	}
 	if s, ok := n.shapes[f.Member]; ok {
 		return n.overhangs(s, findingFrom(n.k, f), people)

@@ -25,7 +25,9 @@ type rig struct {
 	air     *crownWind // nil where crown or wind are not known
 	stemCut []stemCut
 	asked   trial
-	cleared map[clearKey][2]quantity.Length // worked out so far
+	// Worked out so far.
+	cleared map[clearKey][2]quantity.Length
+	pulls   map[pullKey]peak
 }
 
 // limbPart is one limb of the load path with its sections: the first lies at
@@ -37,7 +39,7 @@ type limbPart struct {
 }
 
 func (t *tree) newRig(index int) (*rig, error) {
-	r := &rig{tree: t, h: &t.s.Hangs[index], at: element(t.path+".hangs", index), cleared: map[clearKey][2]quantity.Length{}}
+	r := &rig{tree: t, h: &t.s.Hangs[index], at: element(t.path+".hangs", index), cleared: map[clearKey][2]quantity.Length{}, pulls: map[pullKey]peak{}}
 	r.on = t.shapes[r.h.Member]
 	r.arm = resolve(t.k, r.h.At)
 	r.findShared()

@@ -31,8 +31,8 @@ func assessAny(s *survey.Survey) (a assess.Assessment, err error) {
 // anyAssessments is what follows for those sites; what cannot be assessed is
 // left out, with its error.
 var anyAssessments = sync.OnceValues(func() ([]assess.Assessment, []error) {
-	list, errs := make([]assess.Assessment, sites), make([]error, sites)
-	each(sites, func(n int) { list[n], errs[n] = assessAny(anySite(n)) })
+	list, errs := make([]assess.Assessment, sites()), make([]error, sites())
+	each(sites(), func(n int) { list[n], errs[n] = assessAny(anySite(n)) })
 	return list, errs
 })
 
@@ -58,9 +58,9 @@ func TestAnySurveyIsAssessed(t *testing.T) {
 			}
 		}
 	}
-	t.Logf("%d sites, %d hangs, %d of them on trees with a look missing", sites, hangs, missing)
-	if missing < sites/4 {
-		t.Errorf("%d hangs on trees with a look missing, want at least %d", missing, sites/4)
+	t.Logf("%d sites, %d hangs, %d of them on trees with a look missing", sites(), hangs, missing)
+	if missing < sites()/4 {
+		t.Errorf("%d hangs on trees with a look missing, want at least %d", missing, sites()/4)
 	}
 }
 
@@ -155,22 +155,19 @@ func TestHangAtTheUnionIsWritten(t *testing.T) {
 
 // Plausible trees can be worked out, forks too.
 func TestPlausibleTreesAreComputed(t *testing.T) {
-	causes := map[string]int{}
 	failed := 0
 	for n, h := range baseline() {
 		for _, r := range h.Reasons {
 			if r.Code != assess.NotComputed {
 				continue
 			}
-			failed++
-			cause := r.Text[strings.LastIndex(r.Text, ":")+1:]
-			if causes[cause]++; causes[cause] == 1 {
+			if failed++; failed <= 3 {
 				t.Errorf("site %d: %s", n, r.Text)
 			}
 		}
 	}
 	if failed > 0 {
-		t.Errorf("%d of %d sites cannot be worked out", failed, sites)
+		t.Errorf("%d of %d sites cannot be worked out", failed, sites())
 	}
 }
 

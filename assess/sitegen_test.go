@@ -3,13 +3,20 @@ package assess_test
 import (
 	"math"
 	"math/rand/v2"
+	"testing"
 
 	"boughline/quantity"
 	"boughline/survey"
 )
 
-// sites is the number of sites that every property is held on.
-const sites = 1000
+// sites is the number of sites that every property is held on; a short run
+// takes the first of them.
+func sites() int {
+	if testing.Short() {
+		return 200
+	}
+	return 1000
+}
 
 // draw is the randomness behind one site. It is uniform between its bounds,
 // which the ranges of a property-test library are not: their pull towards the

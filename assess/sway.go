@@ -28,7 +28,7 @@ func (t *tree) treeSway() (*treeSway, error) {
 	if err != nil {
 		return nil, fmt.Errorf("whole tree: %w", err)
 	}
-	analysis, err := whole.Analyse(frame.Options{ElementLength: swayElement})
+	analysis, err := whole.Analyse(frame.Options{ElementLength: swayElement, ModeChange: modeChange})
 	if err != nil {
 		return nil, fmt.Errorf("whole tree: %w", err)
 	}

@@ -19,6 +19,7 @@ type tree struct {
 	species species
 	sway    *treeSway // worked out when first asked for
 	site    []*tree   // all trees of the survey, this one among them
+	tall    quantity.Length
 }
 
 // species is what the wood of a tree can bear.
@@ -35,6 +36,7 @@ func newTree(k *knowledge.Base, r rules, s *survey.Survey, index int) (*tree, er
 	for i := range t.s.Members {
 		t.place(i)
 	}
+	t.tall = t.height()
 	var err error
 	t.species, err = speciesOf(k, r, t.s)
 	return t, err

@@ -80,8 +80,21 @@ func (r *rig) cutStem() {
 // the hang point, the weight of the limb and the gust on all above, the wind
 // blowing in the worst direction.
 func (r *rig) stemMoment(u trial, height float64, side scenario, rideFactor, windFactor float64) (moment float64, at quantity.Angle) {
-	p := r.pullMoment(u, height, side, rideFactor*r.swayFactor(u.line), r.limbWeightAbout(height))
+	key := pullKey{u.mass, u.line, height, side}
+	p, known := r.pulls[key]
+	if !known {
+		p = r.pullMoment(u, height, side, rideFactor*r.swayFactor(u.line), r.limbWeightAbout(height))
+		r.pulls[key] = p
+	}
 	return p.value + windFactor*r.windMoment(u, height, side), p.at
+}
+
+// pullKey is all that the moment of the factored pull on the stem depends on.
+type pullKey struct {
+	mass   quantity.Mass
+	line   quantity.Length
+	height float64
+	side   scenario
 }
 
 // pullMoment is the greatest moment about a point of the stem from the pull at
