@@ -53,7 +53,7 @@ func (t *tree) frameFrom(root *shape) (*frame.Frame, map[*shape]int, error) {
 		index[m] = len(model.Members)
 		member := t.frameMember(index, m)
 		model.Members = append(model.Members, member)
-		model.Masses = append(model.Masses, t.ownMasses(index[m], m, member.Parent >= 0)...)
+		model.Masses = append(model.Masses, t.ownMasses(index, m)...)
 	}
 	built, err := frame.New(model)
 	return built, index, err
@@ -65,7 +65,7 @@ func (t *tree) frameMember(index map[*shape]int, s *shape) frame.Member {
 	m := frame.Member{Name: s.member.ID, Parent: -1}
 	if i, ok := index[s.parent]; ok {
 		m.Parent = i
-		m.ParentAlong = quantity.Length(s.rises)
+		m.ParentAlong = quantity.Length(s.rises + lineBefore(index, s.parent))
 	}
 	for _, along := range s.breaks() {
 		wood := t.section(s, along).mean
@@ -158,41 +158,74 @@ func (b *bough) gustLine() frame.LineLoad {
 	return frame.LineLoad{Member: i, To: b.frame.Length(i), FromForce: force, ToForce: force}
 }
 
+// lineBefore is how much longer the frame's line of a member is than the
+// member: from the centreline of its parent to the parent's face, where the
+// frame holds the parent too.
+func lineBefore(index map[*shape]int, s *shape) float64 {
+	if _, grows := index[s.parent]; !grows {
+		return 0
+	}
+	return radius(s.parent, s.rises)
+}
+
 // ownMasses spreads the green weight of a member along it: its wood over bark
 // by the girths, and side branches and leaf as a share of that spread evenly
-// from near the foot to the tip. The line of a member that grows from another
-// of the frame starts on the centreline of that one.
-func (t *tree) ownMasses(index int, s *shape, grows bool) []frame.Mass {
-	const pieces = 16
-	offset := 0.0
-	if grows {
-		offset = radius(s.parent, s.rises)
-	}
-	density := t.species.wood.GreenDensity.Value
-	wood := 0.0
-	var masses []frame.Mass
-	add := func(at, kilograms float64) {
-		masses = append(masses, frame.Mass{
-			At:   frame.Place{Member: index, Along: quantity.Length(at + offset)},
-			Mass: quantity.Mass(kilograms),
-		})
-	}
+// from near the foot to the tip. Each piece of the member carries its mass at
+// two points, total and moment kept.
+func (t *tree) ownMasses(index map[*shape]int, s *shape) []frame.Mass {
+	const pieces = 6
 	step := s.length() / pieces
-	for i := range pieces {
-		for _, g := range gaussPair {
-			at := (float64(i) + g) * step
-			d := s.diameter(at)
-			m := density * math.Pi / 4 * float64(d.upright.Value*d.across.Value) * step / 2
-			wood += m
-			add(at, m)
-		}
+	density := t.species.wood.GreenDensity.Value
+	var at, mass [2 * pieces]float64
+	wood := 0.0
+	for i := range at {
+		at[i] = (float64(i/2) + gaussPair[i%2]) * step
+		d := s.diameter(at[i])
+		mass[i] = density * math.Pi / 4 * float64(d.upright.Value*d.across.Value) * step / 2
+		wood += mass[i]
 	}
 	start := t.rules.sideBranchStart.Value * s.length()
-	branches := wood * (t.rules.ownMassFactor.Value - 1)
-	for i := range pieces {
-		add(start+(float64(i)+0.5)*(s.length()-start)/pieces, branches/pieces)
+	perMetre := wood * (t.rules.ownMassFactor.Value - 1) / (s.length() - start)
+	for i := 0; i < len(at); i += 2 {
+		from := math.Max(start, float64(i/2)*step)
+		to := float64(i/2+1) * step
+		branches, centre := perMetre*(to-from), (from+to)/2
+		second := (centre - at[i]) / (at[i+1] - at[i])
+		mass[i] += branches * (1 - second)
+		mass[i+1] += branches * second
+	}
+	var masses []frame.Mass
+	before := lineBefore(index, s)
+	for i := range at {
+		along := t.snapped(s, at[i]) + before
+		masses = append(masses, frame.Mass{At: frame.Place{Member: index[s], Along: quantity.Length(along)}, Mass: quantity.Mass(mass[i])})
 	}
 	return masses
+}
+
+// snapReach is how far a lumped mass is moved onto a corner of the member, m:
+// elements shorter than that would make the stiffness ill-conditioned.
+const snapReach = 0.03
+
+// snapped moves a place onto a break of the member, or onto the foot of a limb
+// that grows from it, where one is very near.
+func (t *tree) snapped(s *shape, along float64) float64 {
+	nearest := along
+	best := snapReach
+	consider := func(place float64) {
+		if d := math.Abs(place - along); d < best {
+			nearest, best = place, d
+		}
+	}
+	for _, place := range s.breaks() {
+		consider(place)
+	}
+	for _, child := range t.order {
+		if child.parent == s {
+			consider(child.rises)
+		}
+	}
+	return nearest
 }
 
 // gaussPair are the two Gauss-Legendre points of the unit interval; with them

@@ -44,6 +44,13 @@ const (
 	bySpace               // lower, or a shorter line
 )
 
+// written holds a figure to what JSON can carry: a demand beyond all bounds
+// stays beyond all bounds.
+func written(x float64) float64 {
+	const beyondAll = 1e15
+	return math.Min(x, beyondAll)
+}
+
 // checker is one check of a hang.
 type checker struct {
 	code Code
@@ -69,7 +76,7 @@ func (c checker) result(asked trial, decide func(checker) Outcome) Check {
 		alone = decide(c)
 	}
 	return Check{
-		Code: c.code, Demand: f.demand, Capacity: f.capacity, Unit: c.unit,
+		Code: c.code, Demand: written(f.demand), Capacity: written(f.capacity), Unit: c.unit,
 		Margin: f.margin(), Best: math.Max(f.margin(), c.try(asked, favourable).margin()),
 		Where: f.where, Terms: c.terms(asked, f), Alone: alone,
 	}

@@ -213,7 +213,7 @@ func (r *rig) depthReasons(surface knowledge.Surface) []Reason {
 func (r *rig) fallAt(u trial) quantity.Length {
 	high, err := space.Fall(r.ground(-1), r.swingAt(u, r.highHeight(unfavourable), false))
 	if err != nil { // out of range: no surface is rated for it
-		return quantity.Length(math.Inf(1))
+		return greatestMargin
 	}
 	return high.Height
 }

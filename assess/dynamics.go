@@ -1,7 +1,7 @@
 package assess
 
 import (
-	"fmt"
+	"math"
 
 	"boughline/engine/frame"
 	"boughline/engine/swing"
@@ -15,21 +15,17 @@ type springs struct {
 	limb     swing.LimbAtHang
 	vertical quantity.Stiffness
 	lowest   quantity.Frequency // of the limb with all that it carries
-	factors  map[quantity.Length]float64
+	factors  map[factorKey]float64
 }
 
 // elementLength is that of the finite elements of a limb, m. Elements are
 // exact for linear taper, so few are enough.
 const elementLength = 0.5
 
-// modeChange leaves the frequencies right to about a tenth of a per cent: far
-// better than any stiffness of living wood is known.
-const modeChange = 2e-3
-
 // springsAtHang works the limb out as finite elements, with the wood inside
 // the bark as measured. The stem counts as rigid.
 func (r *rig) springsAtHang() (springs, error) {
-	analysis, err := r.bough.frame.Analyse(frame.Options{ElementLength: elementLength, ModeChange: modeChange})
+	analysis, err := r.bough.frame.Analyse(frame.Options{ElementLength: elementLength})
 	if err != nil {
 		return springs{}, err
 	}
@@ -42,13 +38,12 @@ func (r *rig) springsAtHang() (springs, error) {
 	if err != nil {
 		return springs{}, err
 	}
-	modes, err := analysis.Modes(1)
+	lowest, err := analysis.LowestFrequency()
 	if err != nil {
-		return springs{}, fmt.Errorf("modes: %w", err)
+		return springs{}, err
 	}
-	lowest := modes[0].Frequency
 	return springs{
-		vertical: vertical, lowest: lowest, factors: map[quantity.Length]float64{},
+		vertical: vertical, lowest: lowest, factors: map[factorKey]float64{},
 		limb: swing.LimbAtHang{
 			StiffnessNewtonPerMetre: stiffness, MovingMass: swing.MovingMass(vertical, lowest),
 			DampingRatio: quantity.Proportion(r.k.Parameter(knowledge.StemDamping).Value),
@@ -57,20 +52,40 @@ func (r *rig) springsAtHang() (springs, error) {
 }
 
 // dynamicFactor is by how much the limb that gives way raises the greatest
-// pull of the riders asked for, on a line of this length. Lighter riders take
-// the same factor.
-func (r *rig) dynamicFactor(line quantity.Length) float64 {
-	if f, ok := r.springs.factors[line]; ok {
+// pull of riders on a line. It is worked out at fixed masses and straight
+// between them, so that it does not depend on the riders asked for.
+func (r *rig) dynamicFactor(mass quantity.Mass, line quantity.Length) float64 {
+	step := math.Log(float64(mass/firstMass)) / math.Log(massRatio)
+	below := math.Floor(step)
+	t := step - below
+	return (1-t)*r.factorAt(int(below), line) + t*r.factorAt(int(below)+1, line)
+}
+
+// The fixed masses of riders and seat: firstMass times powers of massRatio, kg.
+const (
+	firstMass quantity.Mass = 20
+	massRatio               = 3
+)
+
+// factorAt works out the factor at one of the fixed masses.
+func (r *rig) factorAt(index int, line quantity.Length) float64 {
+	key := factorKey{index, line}
+	if f, ok := r.springs.factors[key]; ok {
 		return f
 	}
-	mass := r.riders.design + r.riders.seat
+	mass := firstMass * quantity.Mass(math.Pow(massRatio, float64(index)))
 	given, err := swing.GiveWay(r.springs.limb, mass, line, angle(r.rules.designAmplitude), r.azimuth)
 	f := float64(given.Factor)
 	if err != nil || given.Slack {
 		f = slackFactor
 	}
-	r.springs.factors[line] = f
+	r.springs.factors[key] = f
 	return f
+}
+
+type factorKey struct {
+	index int
+	line  quantity.Length
 }
 
 // slackFactor is taken where the limb gives so much that the line goes slack
@@ -79,7 +94,7 @@ const slackFactor = 2
 
 func (r *rig) dynamicTerms(u trial) []Term {
 	return []Term{
-		{Symbol: "D", Name: "dynamic factor of the limb that gives way", Value: r.dynamicFactor(u.line), Unit: "1"},
+		{Symbol: "D", Name: "dynamic factor of the limb that gives way", Value: r.dynamicFactor(u.mass+r.riders.seat, u.line), Unit: "1"},
 		{Symbol: "f_1", Name: "lowest frequency of the limb", Value: float64(r.springs.lowest), Unit: "Hz"},
 		{Symbol: "k_limb", Name: "stiffness of the limb at the hang point, up and down", Value: float64(r.springs.vertical), Unit: "N/m",
 			Refs: []source.Ref{r.species.wood.MOE.Ref}},

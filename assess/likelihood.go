@@ -113,7 +113,7 @@ func (r *rig) limbCase(u trial, c *cut, side scenario) chance.LimbCase {
 		form = r.formFactor(c.on, side)
 	}
 	mean := r.meanOf(u)
-	ride := r.momentPerNewton(c) * float64(swing.PeakPull(mean.mass, angle(r.rules.designAmplitude))) * r.dynamicFactor(u.line)
+	ride := r.momentPerNewton(c) * float64(swing.PeakPull(mean.mass, angle(r.rules.designAmplitude))) * r.dynamicFactor(u.mass+r.riders.seat, u.line)
 	planned := r.momentPerNewton(c) * float64(r.testPull(u))
 	upright, across := outline.SectionModulus()
 	return chance.LimbCase{
@@ -155,7 +155,7 @@ func (r *rig) momentPerNewton(c *cut) float64 { return (momentOf(c.far[2]) + mom
 // pull at the design mass, the limb giving way.
 func (r *rig) testPull(u trial) quantity.Force {
 	pull := swing.PeakPull(u.mass+r.riders.seat, angle(r.rules.designAmplitude))
-	return pull * quantity.Force(r.rules.testFactor.Value*r.dynamicFactor(u.line))
+	return pull * quantity.Force(r.rules.testFactor.Value*r.dynamicFactor(u.mass+r.riders.seat, u.line))
 }
 
 // ownMassCoV is the scatter of the limb's own mass: by its girths, or much

@@ -93,21 +93,20 @@ func (r *rig) greatestUse(b battery, side scenario) (trial, bool) {
 	if !ok {
 		return u, false
 	}
-	calm := u
-	calm.gust = r.calm()
 	strength := append(append([]checker{}, b.lighter...), b.calm...)
-	mass, ok := greatest(float64(r.lightest()), float64(u.mass), func(m float64) bool {
-		calm.mass = quantity.Mass(m)
-		return allHold(strength, calm, side)
+	mass, ok := greatest(strength, side, float64(r.lightest()), float64(u.mass), func(m float64) trial {
+		v := u
+		v.mass, v.gust = quantity.Mass(m), r.calm()
+		return v
 	})
 	if !ok {
 		return u, false
 	}
 	u.mass = quantity.Mass(mass)
-	gust, ok := greatest(float64(r.calm()), float64(u.gust), func(g float64) bool {
+	gust, ok := greatest(b.calm, side, float64(r.calm()), float64(u.gust), func(g float64) trial {
 		v := u
 		v.gust = quantity.Speed(g)
-		return allHold(b.calm, v, side)
+		return v
 	})
 	u.gust = quantity.Speed(gust)
 	return u, ok
@@ -121,10 +120,10 @@ func (r *rig) greatestSpace(checks []checker, side scenario) (trial, bool) {
 	u.amplitude = min(u.amplitude, angle(r.rules.designAmplitude)-angle(r.rules.allowance))
 	least := angle(r.rules.leastSpace) - angle(r.rules.allowance)
 	for ; u.line >= shortestLine; u.line -= lineStep {
-		a, ok := greatest(float64(min(least, u.amplitude)), float64(u.amplitude), func(a float64) bool {
+		a, ok := greatest(checks, side, float64(min(least, u.amplitude)), float64(u.amplitude), func(a float64) trial {
 			v := u
 			v.amplitude = r.spaceAngle(quantity.Angle(a))
-			return allHold(checks, v, side)
+			return v
 		})
 		if ok {
 			u.amplitude = quantity.Angle(a)
@@ -134,25 +133,27 @@ func (r *rig) greatestSpace(checks []checker, side scenario) (trial, bool) {
 	return r.asked, false
 }
 
-func allHold(checks []checker, u trial, side scenario) bool {
+// greatest finds the greatest value between low and high at which every check
+// holds; at is the use at a value. Each check fails from some value on, so that
+// only those that fail are searched, one after the other. It reports false
+// where one fails at low.
+func greatest(checks []checker, side scenario, low, high float64, at func(float64) trial) (float64, bool) {
 	for _, c := range checks {
-		if !holds(c.try(u, side).margin()) {
-			return false
+		condition := func(x float64) bool { return holds(c.try(at(x), side).margin()) }
+		if condition(high) {
+			continue
 		}
+		if !condition(low) {
+			return low, false
+		}
+		high = lastThatHolds(low, high, condition)
 	}
-	return true
+	return high, true
 }
 
-// greatest finds the greatest value between low and high at which a condition
-// holds that fails from some value on. It reports false where it fails at low.
-func greatest(low, high float64, condition func(float64) bool) (float64, bool) {
-	if condition(high) {
-		return high, true
-	}
-	if !condition(low) {
-		return low, false
-	}
-	const halvings = 20 // to a millionth of the range
+// lastThatHolds halves the way between a value that holds and one that does not.
+func lastThatHolds(low, high float64, condition func(float64) bool) float64 {
+	const halvings = 16
 	for range halvings {
 		middle := (low + high) / 2
 		if condition(middle) {
@@ -161,5 +162,5 @@ func greatest(low, high float64, condition func(float64) bool) (float64, bool) {
 			high = middle
 		}
 	}
-	return low, true
+	return low
 }

@@ -40,10 +40,21 @@ func noBetterChance(p pair) []string {
 		return nil
 	}
 	before, after := leastOf(p.before, ofChance), leastOf(p.after, ofChance)
-	if after.Margin > before.Margin*(1+rounding) && after.Margin >= 1 || after.Alone < before.Alone {
+	if after.Margin > before.Margin*(1+rounding) && after.Margin >= 1 || worstAlone(p.after, ofChance) < worstAlone(p.before, ofChance) {
 		return []string{fmt.Sprintf("%s from %.6g, %v, to %s %.6g, %v", key(before), before.Margin, before.Alone, key(after), after.Margin, after.Alone)}
 	}
 	return nil
+}
+
+// worstAlone is the worst outcome that checks of some codes lead to.
+func worstAlone(h assess.Hang, codes []assess.Code) assess.Outcome {
+	worst := assess.MayHang
+	for _, c := range h.Checks {
+		if contains(codes, c.Code) {
+			worst = max(worst, c.Alone)
+		}
+	}
+	return worst
 }
 
 // leastOf is the check of the least margin among those of some codes; the

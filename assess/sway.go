@@ -28,15 +28,15 @@ func (t *tree) treeSway() (*treeSway, error) {
 	if err != nil {
 		return nil, fmt.Errorf("whole tree: %w", err)
 	}
-	analysis, err := whole.Analyse(frame.Options{ElementLength: swayElement, ModeChange: modeChange})
+	analysis, err := whole.Analyse(frame.Options{ElementLength: swayElement})
 	if err != nil {
 		return nil, fmt.Errorf("whole tree: %w", err)
 	}
-	modes, err := analysis.Modes(1)
+	lowest, err := analysis.LowestFrequency()
 	if err != nil {
-		return nil, fmt.Errorf("whole tree: modes: %w", err)
+		return nil, fmt.Errorf("whole tree: %w", err)
 	}
-	t.sway = &treeSway{lowest: modes[0].Frequency, factors: map[quantity.Length]float64{}}
+	t.sway = &treeSway{lowest: lowest, factors: map[quantity.Length]float64{}}
 	return t.sway, nil
 }
 

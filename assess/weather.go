@@ -20,7 +20,7 @@ func (r *rig) windCheckers() []checker {
 		wind: func(u trial, side scenario) float64 {
 			return r.rules.windFactor.Value * float64(r.air.onLimb(u.gust, share, height, side))
 		},
-		dynamic: func(u trial) float64 { return r.dynamicFactor(u.line) },
+		dynamic: func(u trial) float64 { return r.dynamicFactor(u.mass+r.riders.seat, u.line) },
 	}
 	var list []checker
 	for i := range r.limbs {

@@ -1,7 +1,6 @@
 package frame
 
 import (
-	"cmp"
 	"fmt"
 	"math"
 
@@ -20,13 +19,7 @@ type Options struct {
 	// ShearFlexible adds the flexibility of shear (Timoshenko) to that of
 	// bending (Euler-Bernoulli).
 	ShearFlexible bool
-	// ModeChange is the relative change of the squared frequencies at which
-	// modes count as settled; 0 takes 1e-8. The error left is of its order.
-	ModeChange float64
 }
-
-// settledModes is the default of Options.ModeChange.
-const settledModes = 1e-8
 
 // Analysis is a frame as finite elements: assembled, factored, and solved for
 // one load case at a time. It keeps its workspace, so Assemble and Solve
@@ -35,7 +28,6 @@ type Analysis struct {
 	frame         *Frame
 	young, shear  float64
 	shearFlexible bool
-	modeChange    float64
 	elements      []element
 	byMember      [][]int
 	matrix        *numeric.Skyline
@@ -49,7 +41,7 @@ type Analysis struct {
 func (f *Frame) Analyse(o Options) (*Analysis, error) {
 	a := &Analysis{
 		frame: f, young: float64(f.material.Young), shear: float64(f.material.Shear),
-		shearFlexible: o.ShearFlexible, modeChange: cmp.Or(o.ModeChange, settledModes),
+		shearFlexible: o.ShearFlexible,
 	}
 	if a.shear <= 0 {
 		return nil, fmt.Errorf("material shear: 0; expected the shear modulus of the wood")

@@ -29,7 +29,7 @@ func (a *Analysis) modes(count int, keep func([]float64)) ([]Mode, error) {
 	}
 	s := newSubspace(a, size, keep)
 	last := make([]float64, count)
-	const most = 200
+	const most, settled = 200, 1e-8
 	for range most {
 		squares, err := s.step()
 		if err != nil {
@@ -39,7 +39,7 @@ func (a *Analysis) modes(count int, keep func([]float64)) ([]Mode, error) {
 		for i := range last {
 			change = math.Max(change, math.Abs(squares[i]-last[i])/squares[i])
 		}
-		if copy(last, squares); change < a.modeChange {
+		if copy(last, squares); change < settled {
 			return s.pick(last), nil
 		}
 	}

@@ -64,10 +64,19 @@ func harmonicsOverWeight(amplitude quantity.Angle) (horizontal, vertical harmoni
 		phase := math.Pi / 2 * mathext.EllipticF(u, k*k) / whole // 2 pi t / period
 		weight := math.Pi / (whole * root * points)              // 4/pi of its step
 		vertical[0] += weight / 2 * pull * cos
+		once, twice := complexUnit(phase), complexUnit(2*phase)
+		turned := once // e^(i n phase)
 		for n := 1; n < len(vertical); n += 2 {
-			horizontal[n] += weight * pull * sin * math.Sin(float64(n)*phase)
-			vertical[n+1] += weight * pull * cos * math.Cos(float64(n+1)*phase)
+			horizontal[n] += weight * pull * sin * imag(turned)
+			vertical[n+1] += weight * pull * cos * real(turned*once)
+			turned *= twice
 		}
 	}
 	return horizontal, vertical
+}
+
+// complexUnit returns e^(i phase).
+func complexUnit(phase float64) complex128 {
+	sin, cos := math.Sincos(phase)
+	return complex(cos, sin)
 }
