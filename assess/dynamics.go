@@ -64,7 +64,7 @@ func (r *rig) dynamicFactor(mass quantity.Mass, line quantity.Length) float64 {
 // The fixed masses of riders and seat: firstMass times powers of massRatio, kg.
 const (
 	firstMass quantity.Mass = 20
-	massRatio               = 3
+	massRatio float64       = 3
 )
 
 // factorAt works out the factor at one of the fixed masses.
