@@ -6,6 +6,7 @@ import (
 
 	"boughline/demo"
 	"boughline/knowledge"
+	"boughline/quantity"
 	"boughline/survey"
 	"boughline/survey/surveytest"
 )
@@ -37,4 +38,25 @@ func benchmarkAssess(b *testing.B, s *survey.Survey) {
 		}
 		b.ReportMetric(float64(len(a.Hangs)), "hangs")
 	}
+}
+
+// BenchmarkWholeTree takes one hang on a stem with six limbs through frame,
+// swing, union, stem, root plate and wind, all load cases of all checks.
+func BenchmarkWholeTree(b *testing.B) {
+	s, problems, err := survey.Read(bytes.NewReader(demo.Survey()))
+	if err != nil || len(problems) > 0 {
+		b.Fatal(err, problems)
+	}
+	oak := &s.Trees[0]
+	for i := range 4 {
+		limb := oak.Members[2]
+		limb.ID = string(rune('A' + i))
+		rises, azimuth := *limb.RisesAt, *limb.Azimuth
+		rises.Value += quantity.Length(1 + i)
+		azimuth.Value += quantity.Angle(i) * 60 * quantity.Degree
+		limb.RisesAt, limb.Azimuth = &rises, &azimuth
+		oak.Members = append(oak.Members, limb)
+	}
+	s.Trees = s.Trees[:1]
+	benchmarkAssess(b, s)
 }
