@@ -22,4 +22,4 @@ bench: ## timings, in the form that benchstat reads
 	$(GO) test -run '^$$' -bench . -benchmem -count 5 ./...
 
 fuzz: ## feed the document reader broken documents for a minute
-	$(GO) test -run '^$$' -fuzz FuzzRead -fuzztime 60s ./survey
+	$(GO) test -run '^$$' -fuzz FuzzRead -fuzztime 60s -fuzzminimizetime 50x ./survey

@@ -105,6 +105,7 @@ func (r *rig) reasons(checks []Check) []Reason {
 	list = append(list, r.conditionReasons(r.clearTrial(used))...)
 	list = append(list, r.unionReasons()...)
 	list = append(list, r.gearReasons()...)
+	list = append(list, r.barkReasons()...)
 	list = append(list, r.findingReasons(people)...)
 	list = append(list, r.neighbourReasons(people)...)
 	list = append(list, r.togetherReasons()...)

@@ -46,6 +46,7 @@ const (
 	UnionNotDescribed Code = "union-not-described"
 	UnionNotSeen      Code = "union-not-seen"
 	BarkIncluded      Code = "bark-included"
+	UnionIsV          Code = "v-union-not-looked-into"
 	AspectHigh        Code = "aspect-ratio-high"
 	GroundNotSurveyed Code = "ground-not-surveyed"
 	GroundGuessed     Code = "ground-not-measured"
@@ -64,6 +65,8 @@ const (
 
 // Remarks: they change nothing.
 const (
+	BarkPressed       Code = "bark-pressed"
+	BarkUncovered     Code = "bark-uncovered"
 	StemSways         Code = "stem-sways"
 	StandIn           Code = "stand-in-seen"
 	WoodFallback      Code = "wood-not-known"

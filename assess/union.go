@@ -97,12 +97,12 @@ func (r *rig) unionReason(s *shape) Reason {
 	case u == nil:
 		return Reason{Code: UnionNotDescribed, Outcome: Unfinished, Zone: "union", Path: r.path + ".unions", Text: s.member.ID, Change: Change{Code: ChangeDescribe}}
 	case r.barkIncluded(s):
-		change := Change{Code: ChangeOtherLimb}
-		if u.Bark != survey.BarkInclude {
-			change = Change{Code: ChangeCloserLook}
-		}
-		return Reason{Code: BarkIncluded, Outcome: Leave, Zone: "union", Path: path, Text: s.member.ID, Change: change,
+		reason := Reason{Code: BarkIncluded, Outcome: Leave, Zone: "union", Path: path, Text: s.member.ID, Change: Change{Code: ChangeOtherLimb},
 			Terms: []Term{factTerm("k_bark", "share of strength with bark turned in", r.rules.includedFactor)}}
+		if u.Bark != survey.BarkInclude {
+			reason.Code, reason.Change = UnionIsV, Change{Code: ChangeLook}
+		}
+		return reason
 	case u.Form == survey.NotSeen || u.Bark == survey.NotSeen:
 		return Reason{Code: UnionNotSeen, Outcome: Unfinished, Zone: "union", Path: path, Text: s.member.ID, Change: Change{Code: ChangeLook}}
 	case aspect > r.rules.expertAspect.Value:

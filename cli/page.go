@@ -121,7 +121,7 @@ func reasons(list []assess.Reason, whole bool) string {
 // noteworthy reports whether a remark belongs on the short page: findings that
 // do not matter here, and what stands in for something.
 func noteworthy(r assess.Reason) bool {
-	return r.Code == assess.SignFound || r.Code == assess.StandIn || r.Code == assess.AnchorCreeps
+	return r.Code == assess.SignFound || r.Code == assess.StandIn || r.Code == assess.BarkUncovered || r.Code == assess.StemSways
 }
 
 // leastThatHolds names the check with the least in hand among those that hold.
