@@ -108,7 +108,7 @@ func (r *rig) reasons(checks []Check) []Reason {
 	list = append(list, r.barkReasons()...)
 	list = append(list, r.findingReasons(people)...)
 	list = append(list, r.neighbourReasons(people)...)
-	list = append(list, r.togetherReasons()...)
+	list = append(list, r.togetherReasons(r.clearTrial(used))...)
 	return append(list, r.lookReasons(people)...)
 }
 

@@ -1,11 +1,13 @@
 package assess
 
 import (
+	"cmp"
+	"math"
+
 	"boughline/engine/space"
 	"boughline/knowledge"
 	"boughline/quantity"
 	"boughline/survey"
-	"math"
 )
 
 // conditionReasons lists what is missing or remarkable about the hang beyond
@@ -119,8 +121,28 @@ func (r *rig) groundReasons(u trial) []Reason {
 	}
 	list = append(list, r.heightReasons()...)
 	list = append(list, r.surfaceReasons(u)...)
+	list = append(list, r.stepReasons(u)...)
 	return append(list, r.waitingReasons(u)...)
 }
+
+// stepReasons names a step or a wall where riders may come down.
+func (r *rig) stepReasons(u trial) []Reason {
+	ahead, behind := r.keptClear(u)
+	stations := r.ground(0).Stations
+	for i := 1; i < len(stations); i++ {
+		a, b := stations[i-1], stations[i]
+		rise, run := math.Abs(float64(b.Height-a.Height)), float64(b.Along-a.Along)
+		if rise > stepHeight && rise > run && b.Along > -behind && a.Along < ahead {
+			return []Reason{{Code: GroundStep, Outcome: Unfinished, Path: r.at + ".ground.along", Change: Change{Code: ChangeLine},
+				Terms: []Term{{Symbol: "h", Name: "height of the step", Value: rise, Unit: "m"}, {Symbol: "x", Name: "from the plumb line", Value: float64(a.Along), Unit: "m"}}}}
+		}
+	}
+	return nil
+}
+
+// stepHeight is the height from which a steep rise of the ground counts as a
+// step, m (house).
+const stepHeight = 0.5
 
 // waitingReasons names the places where people wait or walk within the length
 // that is to be kept clear.
@@ -200,9 +222,9 @@ func (r *rig) depthReasons(surface knowledge.Surface) []Reason {
 	needed := factTerm("d_0", "depth of loose fill that the rating asks for", *surface.LooseDepth)
 	depth := r.h.Ground.DepthLoose
 	switch {
-	case depth == nil:
+	case depth == nil || guessed(depth.How):
 		return []Reason{{Code: DepthNotMeasured, Outcome: Unfinished, Path: path, Text: surface.Name, Terms: []Term{needed}, Change: Change{Code: ChangeMeasure}}}
-	case float64(depth.Value) < surface.LooseDepth.Value:
+	case float64(resolve(r.k, *depth).Low()) < surface.LooseDepth.Value:
 		return []Reason{{Code: SurfaceRating, Outcome: WithinLimits, Path: path, Text: surface.Name + " no deeper than this", Terms: []Term{needed,
 			{Symbol: "d", Name: "depth of loose fill", Value: float64(depth.Value), Unit: "m", How: depth.How, Path: path}}, Change: Change{Code: ChangeDeeperFill}}}
 	}
@@ -211,11 +233,12 @@ func (r *rig) depthReasons(surface knowledge.Surface) []Reason {
 
 // fallAt is the greatest height of fall at an angle of space.
 func (r *rig) fallAt(u trial) quantity.Length {
-	high, err := space.Fall(r.ground(-1), r.swingAt(u, r.highHeight(unfavourable), false))
+	swing := r.swingAt(u, r.highHeight(unfavourable), false)
+	high, err := space.Fall(r.ground(-1), swing)
 	if err != nil { // out of range: no surface is rated for it
 		return greatestMargin
 	}
-	return high.Height
+	return max(high.Height, quantity.Length(math.Min(greatestMargin, r.flightFall(u, swing))))
 }
 
 func (r *rig) looseSurface() bool {
@@ -233,8 +256,10 @@ func (r *rig) airReasons() []Reason {
 	}
 	var list []Reason
 	best := r.strongestStood()
-	if best.gust != nil && best.gust.Void != "" {
-		list = append(list, Reason{Code: GustVoid, Remark: true, Path: best.path, Text: best.gust.Void})
+	for i := range r.s.Stood {
+		if g := &r.s.Stood[i]; !r.counts(g) {
+			list = append(list, Reason{Code: GustVoid, Remark: true, Path: element(r.path+".stood", i), Text: cmp.Or(g.Void, "guessed, dated later, or more than ten years ago")})
+		}
 	}
 	if r.byStemMass() >= best.moment {
 		list = append(list, Reason{Code: RootsByMass, Remark: true, Path: r.path + ".stood", Terms: r.rootPlateTerms()})

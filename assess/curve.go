@@ -16,7 +16,9 @@ type bend struct {
 }
 
 // bends lists the corners of a limb between its foot and where the load comes
-// in. The arc touches both straights as far out as the shorter of them allows.
+// in. The arc touches both straights one diameter from the corner, or nearer
+// where the next corner is: how far apart a surveyor sets the corners of an
+// elbow must not make it gentle.
 func (r *rig) bends(part *limbPart) []bend {
 	var list []bend
 	s := part.on
@@ -27,7 +29,7 @@ func (r *rig) bends(part *limbPart) []bend {
 		if s.along[i] > part.until || turn < leastTurn {
 			continue
 		}
-		reach := math.Min(before.Norm(), after.Norm()) / 2
+		reach := math.Min(math.Min(before.Norm(), after.Norm())/2, 2*radius(s, s.along[i]))
 		list = append(list, bend{r.cutAt(r.bough, s, s.along[i]), normal.Unit(), quantity.Length(reach / math.Tan(turn/2))})
 	}
 	return list

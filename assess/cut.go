@@ -5,6 +5,7 @@ import (
 	"slices"
 
 	"boughline/engine/frame"
+	"boughline/engine/numeric"
 	"boughline/engine/swing"
 	"boughline/quantity"
 )
@@ -152,33 +153,9 @@ func (c swingCase) greatestInWind(measure func(loads) float64, wind, floor float
 	}
 	low := math.Max(-float64(c.amplitude), where-float64(scanStep))
 	high := math.Min(float64(c.amplitude), where+float64(scanStep))
-	if v, q := goldenMaximum(of, low, high); v > best {
+	if q, v := numeric.Greatest(of, low, high, 24); v > best { // narrows 20 degrees to 0.0002
 		best, where = v, q
 	}
 	at := quantity.Angle(where)
 	return peak{best, at, loads{c.pull(at), wind}}
-}
-
-// goldenMaximum narrows down the maximum of a function with one peak between
-// low and high.
-func goldenMaximum(f func(float64) float64, low, high float64) (value, at float64) {
-	const steps = 24 // narrows 20 degrees to 0.0002
-	ratio := (math.Sqrt(5) - 1) / 2
-	a, b := high-ratio*(high-low), low+ratio*(high-low)
-	fa, fb := f(a), f(b)
-	for range steps {
-		if fa < fb {
-			low, a, fa = a, b, fb
-			b = low + ratio*(high-low)
-			fb = f(b)
-		} else {
-			high, b, fb = b, a, fa
-			a = high - ratio*(high-low)
-			fa = f(a)
-		}
-	}
-	if fa > fb {
-		return fa, a
-	}
-	return fb, b
 }

@@ -66,6 +66,8 @@ func outcomeOf(e signs.Effect) (o Outcome, remark bool) {
 		return AskArborist, false
 	case e == signs.CloserLook:
 		return Unfinished, false
+	case e == signs.Limit:
+		return WithinLimits, false
 	}
 	return MayHang, true
 }
@@ -88,6 +90,8 @@ func changeOf(e signs.Effect, sign signs.Sign, p signs.Placement) Change {
 		return Change{Code: ChangeArborist}
 	case signs.CloserLook:
 		return Change{Code: ChangeCloserLook}
+	case signs.Limit:
+		return Change{Code: ChangeOtherDay}
 	}
 	return Change{}
 }

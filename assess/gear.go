@@ -212,7 +212,7 @@ func (r *rig) gearReasons() []Reason {
 			list = append(list, Reason{Code: GearCondition, Outcome: Unfinished, Path: path, Text: p.Name, Change: Change{Code: ChangeLookGear}})
 		}
 	}
-	if !r.hasKind("rope") || !r.hasKind("sling") && !r.hasHitch() {
+	if !r.hasKind("rope") || !r.hasKind("seat") || !r.holdsLimb() {
 		list = append(list, Reason{Code: ChainIncomplete, Outcome: Unfinished, Path: r.gearAt, Change: Change{Code: ChangeDescribe}})
 	}
 	if r.creeps() {
@@ -227,9 +227,11 @@ func (r *rig) hasKind(kind string) bool {
 	return slices.ContainsFunc(r.gear.Parts, func(p survey.Part) bool { return p.Kind == kind })
 }
 
-// hasHitch reports whether some part says how it holds the limb.
-func (r *rig) hasHitch() bool {
-	return slices.ContainsFunc(r.gear.Parts, func(p survey.Part) bool { return p.Hitch != "" })
+// holdsLimb reports whether some part goes round the limb.
+func (r *rig) holdsLimb() bool {
+	return slices.ContainsFunc(r.gear.Parts, func(p survey.Part) bool {
+		return p.Hitch != "straight" && (p.Hitch != "" || p.Kind == "sling")
+	})
 }
 
 // inclination is how steeply the limb lies at the hang point.

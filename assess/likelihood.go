@@ -182,7 +182,7 @@ func (r *rig) chanceTerms(u trial, c *cut) []Term {
 		{Symbol: "W", Name: "section modulus inside bark, mean", Value: float64(limb.SectionModulus.Mean), Unit: "m3", Note: percent("variation", limb.SectionModulus.CoV)},
 		{Symbol: "S", Name: "moment of own weight, mean", Value: float64(limb.SelfMoment.Mean), Unit: "N m", Note: percent("variation", limb.SelfMoment.CoV)},
 		{Symbol: "Q", Name: "moment of the season's hardest ride, mean", Value: float64(limb.RideMoment.Mean), Unit: "N m", Note: percent("variation", limb.RideMoment.CoV)},
-		{Symbol: "T", Name: "moment of the load test", Value: float64(limb.TestMoment), Unit: "N m", Refs: []source.Ref{r.rules.testFactor.Ref}},
+		{Symbol: "M_T", Name: "moment of the load test", Value: float64(limb.TestMoment), Unit: "N m", Refs: []source.Ref{r.rules.testFactor.Ref}},
 		factTerm("V_K", "variation of what a test tells of the next ride", r.rules.lastingCoV),
 	}
 	figures, err := limb.Chance()

@@ -65,7 +65,7 @@ func (r *rig) lookAt(zone, part string) []Reason {
 func (r *rig) newestLook(zone, part string) (newest *survey.Look, index int) {
 	for i := range r.s.Looks {
 		look := &r.s.Looks[i]
-		if look.Zone != zone || part != "" && len(look.Members) > 0 && !slices.Contains(look.Members, part) {
+		if !covers(look, zone, part) {
 			continue
 		}
 		if newest == nil || !r.dayOf(newest).After(r.dayOf(look)) {
@@ -73,6 +73,12 @@ func (r *rig) newestLook(zone, part string) (newest *survey.Look, index int) {
 		}
 	}
 	return newest, index
+}
+
+// covers reports whether a look was at a zone, and at a part of it where one is
+// asked for. A look at some members is none at the whole zone.
+func covers(look *survey.Look, zone, part string) bool {
+	return look.Zone == zone && (len(look.Members) == 0 || part != "" && slices.Contains(look.Members, part))
 }
 
 // dayOf is the day of a look; one without a day was made on the day of the
@@ -117,10 +123,11 @@ func (r *rig) notVisible(zone, part string, look *survey.Look, index int) []Reas
 }
 
 // hiddenAt lists the signs that could not show at a look: those that the
-// surveyor names, and where crowns are bare those that only leaves show.
+// surveyor names, and unless the crowns are said to be in leaf those that only
+// leaves show.
 func (r *rig) hiddenAt(look *survey.Look) []string {
 	hidden := slices.Clone(look.NotVisible)
-	if w := r.survey.Wind; w == nil || w.InLeaf == nil || *w.InLeaf {
+	if w := r.survey.Wind; w != nil && w.InLeaf != nil && *w.InLeaf {
 		return hidden
 	}
 	for _, sign := range r.k.Signs() {
@@ -144,8 +151,7 @@ func standIn(look *survey.Look, sign string) (what string, clear bool) {
 func (r *rig) shownEarlier(zone, part, sign string, newest *survey.Look) bool {
 	for i := range r.s.Looks {
 		look := &r.s.Looks[i]
-		covers := look.Zone == zone && (part == "" || len(look.Members) == 0 || slices.Contains(look.Members, part))
-		if look != newest && covers && look.State == survey.LookDone && !r.lapsed(look) && !slices.Contains(look.NotVisible, sign) {
+		if look != newest && covers(look, zone, part) && look.State == survey.LookDone && !r.lapsed(look) && !slices.Contains(look.NotVisible, sign) {
 			return true
 		}
 	}

@@ -5,87 +5,153 @@ import (
 	"math"
 	"slices"
 
+	"boughline/engine/space"
 	"boughline/quantity"
 )
 
-// limbClearanceChecker compares the room between the path of the seat and
-// every limb and stem near it, of this tree and its neighbours, with the reach
-// of a body. The stem of the tree itself has a check of its own.
+// limbClearanceChecker compares the room between the swing and all wood near
+// it, of this tree and its neighbours: seat and body, the line, and the ground
+// where let-go flights come down. The stem of the tree has a check of its own.
 func (r *rig) limbClearanceChecker() (checker, bool) {
-	lines := r.woodAround()
-	if len(lines) == 0 {
+	around := r.woodAround()
+	if len(around) == 0 {
 		return checker{}, false
 	}
+	body := r.rules.bodyOutline.Value
 	try := func(u trial, side scenario) figure {
-		f := figure{demand: r.rules.bodyOutline.Value, capacity: math.Inf(1)}
+		worst := figure{demand: body, capacity: greatestMargin, where: Where{Case: string(LimbInPath)}}
 		path := r.seatPath(u, side)
-		for _, line := range lines {
-			if line.fromHang-float64(u.line) >= f.capacity {
-				break // no nearer, and the others are farther still
+		band := r.flightLine(u)
+		for i := range around {
+			w := &around[i]
+			if w.fromHang-float64(u.line) < worst.capacity {
+				worst = worse(worst, w.figure(body, w.room(path)))
 			}
-			if room := line.room(path); room < f.capacity {
-				f.capacity, f.where = room, Where{Part: line.name, Case: string(LimbInPath)}
+			worst = worse(worst, w.figure(lineRoom, w.roomOfLine(r.lineTop(side), path)))
+			if w.stands {
+				worst = worse(worst, w.figure(body, float64(band.Distance(w.points[0]))-w.radii[0]))
 			}
 		}
-		f.capacity = math.Min(math.Max(0, f.capacity), greatestMargin)
-		return f
+		return worst
 	}
 	return checker{code: LimbInPath, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
-		return append(r.spaceTerms(u), factTerm("c_b", "reach of arms and legs about the seat", r.rules.bodyOutline))
+		return append(r.spaceTerms(u), factTerm("c_b", "reach of arms and legs about the seat", r.rules.bodyOutline),
+			Term{Symbol: "c_l", Name: "room about the line (house)", Value: lineRoom, Unit: "m"})
 	}}, true
 }
 
-// timber is the axis of a member with its thickness at each corner.
+// lineRoom is the room that the line needs to any wood, m (house).
+const lineRoom = 0.3
+
+func (w *timber) figure(demand, room float64) figure {
+	return figure{demand, math.Min(math.Max(0, room), greatestMargin), Where{Part: w.name, Case: string(LimbInPath)}}
+}
+
+// worse returns the figure with the lesser margin.
+func worse(a, b figure) figure {
+	if b.margin() < a.margin() {
+		return b
+	}
+	return a
+}
+
+// flightLine is the line in plan along which seat and let-go flights go.
+func (r *rig) flightLine(u trial) space.People {
+	ahead, behind := r.keptClear(u)
+	return space.People{Hang: r.hangPoint(), SwingAzimuth: r.azimuth, Ahead: ahead, Behind: behind}
+}
+
+// timber is the axis of a member, or a stretch of it, with its thickness at
+// each corner.
 type timber struct {
 	name   string
 	points []quantity.Vec3
 	radii  []float64
+	stands bool // on the ground: a stem of a neighbour
 	// fromHang is the distance of its face from the hang point.
 	fromHang float64
 }
 
-// woodAround lists the members near the swing, the nearest first: all of this tree but those that
-// carry the hang, and those of the neighbours.
+// woodAround lists the wood near the swing, the nearest first. Of the hang's
+// own limb the stretch at the hang point is left out, and its stem has a check
+// of its own.
 func (r *rig) woodAround() []timber {
 	var list []timber
 	hang := r.hangPoint()
-	near := 2*float64(r.asked.line) + 2
-	add := func(s *shape, offset quantity.Vec3, name string) {
-		w := timber{name: name}
-		for i, p := range s.points {
-			w.points = append(w.points, p.Add(offset))
-			w.radii = append(w.radii, radius(s, s.along[i]))
+	near := 3*float64(r.asked.line) + 4
+	add := func(w timber, offset quantity.Vec3) {
+		for i := range w.points {
+			w.points[i] = w.points[i].Add(offset)
 		}
 		if w.fromHang = w.room([]quantity.Vec3{hang, hang}); w.fromHang < near {
 			list = append(list, w)
 		}
 	}
 	for _, s := range r.order {
-		if !r.carriesHang(s) {
-			add(s, quantity.Vec3{}, s.member.ID)
+		switch {
+		case s == r.on:
+			at := float64(r.arm.Value)
+			if at > besideHang {
+				add(s.stretch(0, at-besideHang), quantity.Vec3{})
+			}
+			if at+besideHang < s.length() {
+				add(s.stretch(at+besideHang, s.length()), quantity.Vec3{})
+			}
+		case s != r.on.stem():
+			add(s.stretch(0, s.length()), quantity.Vec3{})
 		}
 	}
 	for _, n := range r.neighbours() {
 		for _, s := range n.order {
-			add(s, n.offset, s.member.ID+" of "+nameOf(n.s))
+			w := s.stretch(0, s.length())
+			w.name += " of " + nameOf(n.s)
+			w.stands = s.parent == nil
+			add(w, n.offset)
 		}
 	}
 	slices.SortStableFunc(list, func(a, b timber) int { return cmp.Compare(a.fromHang, b.fromHang) })
 	return list
 }
 
+// besideHang is the stretch of the limb on either side of the hang point that
+// the line leaves from, m.
+const besideHang = 1.0
+
+// stretch is a part of a member with its corners.
+func (s *shape) stretch(from, to float64) timber {
+	w := timber{name: s.member.ID}
+	add := func(at float64) {
+		w.points = append(w.points, s.position(at))
+		w.radii = append(w.radii, radius(s, at))
+	}
+	add(from)
+	for _, at := range s.along {
+		if at > from && at < to {
+			add(at)
+		}
+	}
+	add(to)
+	return w
+}
+
 // seatPath is the arc of the seat as chords; with the chords 5 degrees wide,
 // the arc lies within 5 mm of them for a line of 5 m.
 func (r *rig) seatPath(u trial, side scenario) []quantity.Vec3 {
 	const steps = 16
-	hang := r.on.position(float64(r.armNear(side)))
-	hang.Z -= float64(r.on.diameter(float64(r.arm.Value)).upright.Value) / 2
+	hang := r.lineTop(side)
 	var path []quantity.Vec3
 	for i := -steps; i <= steps; i++ {
 		q := u.amplitude * quantity.Angle(i) / steps
 		path = append(path, hang.Add(r.heading.Scale(float64(u.line)*q.Sin())).Add(quantity.Vec3{Z: -float64(u.line) * q.Cos()}))
 	}
 	return path
+}
+
+// lineTop is where the line leaves the underside of the limb.
+func (r *rig) lineTop(side scenario) quantity.Vec3 {
+	top := r.on.position(float64(r.armNear(side)))
+	top.Z -= float64(r.on.diameter(float64(r.arm.Value)).upright.Value) / 2
+	return top
 }
 
 // room is the least distance between a path and the face of the wood.
@@ -99,6 +165,21 @@ func (w timber) room(path []quantity.Vec3) float64 {
 	}
 	return least
 }
+
+// roomOfLine is the least distance between the line at every angle, from a
+// little below the limb down to the seat, and the face of the wood.
+func (w timber) roomOfLine(hang quantity.Vec3, path []quantity.Vec3) float64 {
+	least := math.Inf(1)
+	for _, seat := range path {
+		down := seat.Sub(hang)
+		from := hang.Add(down.Scale(math.Min(1, belowHang/down.Norm())))
+		least = math.Min(least, w.room([]quantity.Vec3{from, seat}))
+	}
+	return least
+}
+
+// belowHang is where the check of the line begins, m below the limb.
+const belowHang = 0.5
 
 // segmentDistance returns the least distance between two segments in space.
 // Source: Ericson, Real-Time Collision Detection, 2005, section 5.1.9 (from memory).

@@ -24,9 +24,42 @@ func (r *rig) placementOf(f *survey.Finding, sign signs.Sign, people space.Peopl
 	case signs.Surroundings:
 		return signs.Placement{AbovePeople: r.spotAbove(f, people)}
 	}
-	unknown := f.Side == nil && f.Distance == nil && f.Height == nil
-	return signs.Placement{OnLoadPath: unknown, AbovePeople: r.spotAbove(f, people)}
+	onPath := sign.Zone == signs.Union || r.spotOnPath(f)
+	return signs.Placement{OnLoadPath: onPath, AbovePeople: r.spotAbove(f, people)}
 }
+
+// spotOnPath reports whether a thing in the crown, told by its side, distance
+// and height, may be on a limb of the load path. Without a side or a distance
+// it may be.
+func (r *rig) spotOnPath(f *survey.Finding) bool {
+	if f.Side == nil || f.Distance == nil {
+		return true
+	}
+	distance, side := resolve(r.k, *f.Distance), resolve(r.k, *f.Side)
+	spot := quantity.Heading(side.Value, 0).Scale(float64(distance.Value))
+	doubt := spotDoubt + quantity.Tail*float64(distance.Sd) + math.Min(math.Pi, quantity.Tail*float64(side.Sd))*float64(distance.Value)
+	if f.Height != nil {
+		height := resolve(r.k, *f.Height)
+		spot.Z = float64(height.Value)
+		doubt += quantity.Tail * float64(height.Sd)
+	}
+	for _, part := range r.limbs {
+		for at := 0.0; at <= part.until+float64(r.beyond()); at += spotDoubt / 2 {
+			apart := part.on.position(at).Sub(spot)
+			if f.Height == nil {
+				apart.Z = 0
+			}
+			if apart.Norm() <= doubt {
+				return true
+			}
+		}
+	}
+	return false
+}
+
+// spotDoubt is how far from a limb a thing told by side and distance may be
+// and still be on it, m (house).
+const spotDoubt = 1.0
 
 // memberOnPath reports whether a finding on a member lies between the hang
 // point and the ground.

@@ -32,6 +32,13 @@ func groupOf(k *knowledge.Base, r *survey.Riders, path string) group {
 		g.weighed(resolve(k, *r.Each))
 	case r.Standard:
 		g.standard(k)
+		if r.Ages != nil { // older riders than the standard's weigh what they weigh
+			byAge := g
+			byAge.byAge(k)
+			if byAge.design > g.design {
+				g = byAge
+			}
+		}
 	default:
 		g.byAge(k)
 	}
@@ -47,7 +54,7 @@ func (g *group) weighed(each quantity.Measured[quantity.Mass]) {
 	n := quantity.Mass(g.count)
 	g.design, g.mean = n*each.High(), n*each.Value
 	g.cov = each.RelativeSd()
-	g.terms = []Term{{Symbol: "m", Name: "heaviest rider", Value: float64(each.Value), Unit: "kg", Sd: float64(each.Sd), How: each.How, Path: g.path + ".each"}}
+	g.terms = []Term{{Symbol: "m_1", Name: "heaviest rider", Value: float64(each.Value), Unit: "kg", Sd: float64(each.Sd), How: each.How, Path: g.path + ".each"}}
 }
 
 // standard takes n m + 1.64 s sqrt(n) of EN 1176-1 Annex A.
@@ -57,7 +64,7 @@ func (g *group) standard(k *knowledge.Base) {
 	g.mean = quantity.Mass(float64(g.count) * m.Value)
 	g.cov = s.Value / m.Value / math.Sqrt(float64(g.count))
 	g.terms = []Term{
-		factTerm("m", "mean mass of one user", m),
+		factTerm("m_1", "mean mass of one user", m),
 		factTerm("s", "standard deviation of it", s),
 	}
 }
@@ -93,12 +100,12 @@ func footReach(k *knowledge.Base, r *survey.Riders) quantity.Length {
 	}
 	_, boys, _ := k.StatureByAge(age, knowledge.Male)
 	_, girls, _ := k.StatureByAge(age, knowledge.Female)
-	share := k.Parameter(knowledge.LegDropSeated)
+	share := k.Parameter(knowledge.LegDropHanging) // also where no posture is stated
 	switch r.Posture {
 	case survey.Standing:
 		return 0
-	case survey.Straddled:
-		share = k.Parameter(knowledge.LegDropHanging)
+	case survey.Seated:
+		share = k.Parameter(knowledge.LegDropSeated)
 	}
 	return quantity.Length(math.Max(boys.Value, girls.Value) * share.Value)
 }

@@ -26,13 +26,23 @@ func (r *rig) strongestStood() stood {
 	var best stood
 	for i := range r.s.Stood {
 		g := &r.s.Stood[i]
-		evidence := rootplate.StoodGust{Moment: r.momentStood(g), Void: g.Void != "" || g.On.After(r.survey.Day)}
+		evidence := rootplate.StoodGust{Moment: r.momentStood(g), Void: !r.counts(g)}
 		if m := evidence.Resistance(); best.gust == nil || m > best.moment {
 			best = stood{g, element(r.path+".stood", i), m}
 		}
 	}
 	return best
 }
+
+// counts reports whether a gust still speaks for the tree: measured, not
+// declared void, and not so long ago that the crown was another.
+func (r *rig) counts(g *survey.Gust) bool {
+	lapsed := r.survey.Day.After(g.On.AddMonths(12 * gustYears))
+	return g.Void == "" && !g.On.After(r.survey.Day) && !lapsed && (!guessed(g.Speed.How) || g.Speed.SdStated)
+}
+
+// gustYears is for how long a stood gust speaks for the crown of today (house).
+const gustYears = 10
 
 // momentStood is the moment of a past gust on the low side: the drag measured
 // on crowns that streamline most, and the small crown.

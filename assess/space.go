@@ -54,11 +54,24 @@ func (r *rig) ground(doubt quantity.Length) space.Ground {
 		}
 		g.Stations = append(g.Stations, space.Point{Along: p.At.Value, Height: height.Value + doubt*quantity.Tail*height.Sd})
 	}
+	if !slices.ContainsFunc(g.Stations, func(p space.Point) bool { return p.Along == 0 }) && len(g.Stations) > 0 {
+		g.Stations = append(g.Stations, space.Point{Height: r.groundAtPlumb()})
+	}
 	slices.SortFunc(g.Stations, func(a, b space.Point) int { return cmp.Compare(a.Along, b.Along) })
 	if len(g.Stations) == 0 {
 		g.Stations = []space.Point{{}}
 	}
 	return g
+}
+
+// groundAtPlumb is the height of the profile as measured at the plumb line.
+func (r *rig) groundAtPlumb() quantity.Length {
+	var g space.Ground
+	for _, p := range r.h.Ground.Along {
+		g.Stations = append(g.Stations, space.Point{Along: p.At.Value, Height: p.Height.Value})
+	}
+	slices.SortFunc(g.Stations, func(a, b space.Point) int { return cmp.Compare(a.Along, b.Along) })
+	return g.At(0)
 }
 
 // hangHeight is the height of the limb's underside above the ground at the

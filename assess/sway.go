@@ -10,9 +10,12 @@ import (
 	"boughline/quantity"
 )
 
-// treeSway is the lowest mode of the whole tree and what swings make of it.
+// treeSway is the whole tree as one frame: its lowest mode, what swings make of
+// it, and its own weight.
 type treeSway struct {
 	lowest  quantity.Frequency
+	self    frame.Statics // under its own weight
+	index   map[*shape]int
 	factors map[quantity.Length]float64 // dynamic factor by length of line
 }
 
@@ -24,7 +27,7 @@ func (t *tree) treeSway() (*treeSway, error) {
 	if t.sway != nil {
 		return t.sway, nil
 	}
-	whole, _, err := t.frameFrom(t.order[0].stem())
+	whole, index, err := t.frameFrom(t.order[0].stem())
 	if err != nil {
 		return nil, fmt.Errorf("whole tree: %w", err)
 	}
@@ -36,7 +39,11 @@ func (t *tree) treeSway() (*treeSway, error) {
 	if err != nil {
 		return nil, fmt.Errorf("whole tree: %w", err)
 	}
-	t.sway = &treeSway{lowest: lowest, factors: map[quantity.Length]float64{}}
+	self, err := whole.Statics(frame.LoadCase{Gravity: quantity.Vec3{Z: -quantity.StandardGravity}})
+	if err != nil {
+		return nil, fmt.Errorf("whole tree: %w", err)
+	}
+	t.sway = &treeSway{lowest: lowest, self: self, index: index, factors: map[quantity.Length]float64{}}
 	return t.sway, nil
 }
 

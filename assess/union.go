@@ -66,7 +66,7 @@ func (t *tree) unionTerms(part *limbPart) []Term {
 	_, path := t.unionOf(part.on)
 	parent := t.parentDiameter(part.on)
 	list := []Term{
-		{Symbol: "D", Name: "diameter of the parent just above", Value: float64(parent.Value), Unit: "m", Sd: float64(parent.Sd), How: parent.How, Path: path},
+		{Symbol: "D_p", Name: "diameter of the parent just above", Value: float64(parent.Value), Unit: "m", Sd: float64(parent.Sd), How: parent.How, Path: path},
 		{Symbol: "a_r", Name: "aspect ratio, limb over parent", Value: t.aspect(part.on, unfavourable), Unit: "1"},
 		{Symbol: "k_form", Name: "share of strength by aspect ratio", Value: t.formFactor(part.on, unfavourable), Unit: "1",
 			Refs: []source.Ref{t.rules.formFirst.Ref, t.rules.formLast.Ref}},

@@ -2,6 +2,7 @@ package assess
 
 import (
 	"math"
+	"slices"
 
 	"boughline/engine/frame"
 	"boughline/knowledge"
@@ -52,8 +53,8 @@ func (r *rig) dragTerm() Term {
 	return factTerm("C_d", "drag of the crown on its still-air area", r.k.Parameter(r.byGroup(knowledge.CrownDragBroadleaf, knowledge.CrownDragConifer)))
 }
 
-// stemCut is one section of the stem that is checked: the base, and every
-// finding's height below the union.
+// stemCut is one section of the stem that is checked: the base, every station
+// and finding below the union, and the union.
 type stemCut struct {
 	height  float64
 	section section
@@ -61,15 +62,16 @@ type stemCut struct {
 
 func (r *rig) cutStem() {
 	stem := r.on.stem()
-	heights := []float64{0}
+	top := r.limbs[len(r.limbs)-1].on.rises
+	heights := append(stem.breaks(), 0, top)
 	for i := range r.s.Findings {
 		f := &r.s.Findings[i]
 		if f.Member == stem.member.ID && f.At != nil {
 			heights = append(heights, float64(f.At.Value))
 		}
 	}
-	top := r.limbs[len(r.limbs)-1].on.rises
-	for _, h := range heights {
+	slices.Sort(heights)
+	for _, h := range slices.Compact(heights) {
 		if h <= top {
 			r.stemCut = append(r.stemCut, stemCut{h, r.section(stem, h)})
 		}
@@ -77,13 +79,13 @@ func (r *rig) cutStem() {
 }
 
 // stemMoment is the bending moment on the stem at a height: from the pull at
-// the hang point, the weight of the limb and the gust on all above, the wind
-// blowing in the worst direction.
+// the hang point, the weight of all that is surveyed above and the gust, the
+// wind blowing in the worst direction.
 func (r *rig) stemMoment(u trial, height float64, side scenario, rideFactor, windFactor float64) (moment float64, at quantity.Angle) {
 	key := pullKey{u.mass, u.line, height, side}
 	p, known := r.pulls[key]
 	if !known {
-		p = r.pullMoment(u, height, side, rideFactor*r.swayFactor(u.line), r.limbWeightAbout(height))
+		p = r.pullMoment(u, height, side, rideFactor*r.swayFactor(u.line), r.ownWeightAbout(height))
 		r.pulls[key] = p
 	}
 	return p.value + windFactor*r.windMoment(u, height, side), p.at
@@ -98,23 +100,34 @@ type pullKey struct {
 }
 
 // pullMoment is the greatest moment about a point of the stem from the pull at
-// the hang point, with a steady moment added.
+// the hang point, with a steady moment added. What the steady moment relieves
+// is not counted: a heavier rider must never look like a lesser load.
 func (r *rig) pullMoment(u trial, height float64, side scenario, rideFactor float64, steady quantity.Vec3) peak {
 	point := r.on.stem().position(height)
 	lever := r.on.position(float64(r.armOf(side))).Sub(point)
 	swings := r.swings(u, angle(r.rules.designAmplitude), rideFactor, 0)
 	return swings.greatest(func(l loads) float64 {
-		m := steady.Add(lever.Cross(l.pull))
-		return math.Hypot(m.X, m.Y)
+		return together(lever.Cross(l.pull), steady)
 	}, 0)
 }
 
-// limbWeightAbout is the moment of the limb's own weight about a point of the
-// stem.
-func (r *rig) limbWeightAbout(height float64) quantity.Vec3 {
-	foot := r.limbs[len(r.limbs)-1].on.position(0)
-	own := r.ownAtFoot()
-	return own.Moment.Add(foot.Sub(r.on.stem().position(height)).Cross(own.Force))
+// together is the size of two bending moments in plan; of the second, the part
+// that opposes the first is left out.
+func together(ride, steady quantity.Vec3) float64 {
+	size := math.Hypot(ride.X, ride.Y)
+	if size == 0 {
+		return math.Hypot(steady.X, steady.Y)
+	}
+	along := (ride.X*steady.X + ride.Y*steady.Y) / size
+	beside := (ride.X*steady.Y - ride.Y*steady.X) / size
+	return math.Hypot(size+math.Max(0, along), beside)
+}
+
+// ownWeightAbout is the moment of the tree's own weight about a point of the
+// stem: of a lean, and of limbs that stand out to one side.
+func (r *rig) ownWeightAbout(height float64) quantity.Vec3 {
+	stem := r.on.stem()
+	return r.sway.self.At(frame.Place{Member: r.sway.index[stem], Along: quantity.Length(math.Min(height, stem.length()))}, frame.TipSide).Moment
 }
 
 // overturning is the moment at the ground that swing and gust add to a tree
@@ -122,11 +135,6 @@ func (r *rig) limbWeightAbout(height float64) quantity.Vec3 {
 func (r *rig) overturning(u trial, side scenario) (moment float64, at quantity.Angle) {
 	p := r.pullMoment(u, 0, side, r.rules.rideFactor.Value*r.swayFactor(u.line), quantity.Vec3{})
 	return p.value + r.rules.windFactor.Value*r.windMoment(u, 0, side), p.at
-}
-
-// ownAtFoot is what the limb's own weight does at its foot on the stem.
-func (r *rig) ownAtFoot() frame.SectionForces {
-	return r.bough.self.At(frame.Place{}, frame.RootSide)
 }
 
 func (r *rig) armOf(side scenario) quantity.Length {
@@ -168,7 +176,7 @@ func (r *rig) stemChecker() checker {
 		d := stem.diameter(float64(f.where.Along))
 		return append(append(r.pullTerms(u), r.swayTerms(u)...), r.gustTerm(u), r.dragTerm(),
 			Term{Symbol: "M_w", Name: "moment of the gust there, unfactored", Value: r.windMoment(u, float64(f.where.Along), unfavourable), Unit: "N m"},
-			Term{Symbol: "D", Name: "diameter of the stem over bark", Value: float64(d.upright.Value), Unit: "m", Sd: float64(d.upright.Sd), How: d.upright.How, Path: d.path},
+			Term{Symbol: "D_p", Name: "diameter of the stem over bark", Value: float64(d.upright.Value), Unit: "m", Sd: float64(d.upright.Sd), How: d.upright.How, Path: d.path},
 			r.designTerm(), r.morTerm())
 	}}
 }

@@ -61,8 +61,10 @@ func use(u assess.Use) string {
 		wording.Quantity(float64(u.Line), "m"), wording.Quantity(float64(u.Amplitude), "rad"), wording.AtMost(float64(u.Gust), "m/s"))
 }
 
+// riders states a mass as its limit would be stated, so that a limit equal to
+// what was asked for reads so.
 func riders(u assess.Use) string {
-	mass := wording.Quantity(float64(u.Mass), "kg")
+	mass := wording.AtMost(float64(u.Mass), "kg")
 	if u.Riders == 1 {
 		return "one rider of " + mass
 	}

@@ -17,6 +17,7 @@ var bases = map[assess.Code]string{
 	assess.SurfaceRating:     "ratings of the surface table; a fall above them within 3 m is a stated departure (house)",
 	assess.LineGoesSlack:     "mechanics: the pull at the end of a swing is m g cos a",
 	assess.NoUseFits:         "the checks of this hang taken together",
+	assess.GroundStep:        "house rule: nothing to be thrown against within the ground that is kept clear",
 	assess.NotTogether:       "house rule: each hang is judged alone",
 	assess.WaitingTooNear:    "EN 1176-2 impact area, or the farthest let-go on this ground, whichever is larger",
 	assess.AnchorCreeps:      "friction of a sling on bark, from memory; slides where tan i is above it",

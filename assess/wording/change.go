@@ -21,6 +21,7 @@ var changes = map[string]string{
 	assess.ChangeGear:              "stronger gear",
 	assess.ChangeLookGear:          "look the part over and state its condition, or take another",
 	assess.ChangeChoke:             "a sling that chokes, or a level stretch of limb",
+	assess.ChangeOtherDay:          "another day, without it",
 	assess.ChangeMark:              "find the mark, or take a part that has one",
 	assess.ChangeDescribe:          "describe it",
 	assess.ChangeDeeperFill:        "softer ground or a lower swing",

@@ -4,6 +4,7 @@ import (
 	"math"
 	"slices"
 
+	"boughline/engine/numeric"
 	"boughline/quantity"
 )
 
@@ -91,32 +92,14 @@ func smoothMaximum(from, to float64, look func(float64) Peak) Peak {
 		if exceeds(peaks[i-1], peaks[i]) || exceeds(peaks[i+1], peaks[i]) {
 			continue
 		}
-		p := closeIn(float64(peaks[i-1].At.Along), float64(peaks[i+1].At.Along), look)
-		if exceeds(p, best) {
+		// 40 steps narrow to the root of rounding, below which the top is flat.
+		along, _ := numeric.Greatest(func(along float64) float64 { return math.Abs(float64(look(along).Stress)) },
+			float64(peaks[i-1].At.Along), float64(peaks[i+1].At.Along), 40)
+		if p := look(along); exceeds(p, best) {
 			best = p
 		}
 	}
 	return best
-}
-
-// closeIn narrows a bracket about a maximum by golden sections (Kiefer 1953)
-// to the square root of rounding, below which the maximum is flat.
-func closeIn(low, high float64, look func(float64) Peak) Peak {
-	const golden = 0.6180339887498949
-	a, b := look(high-golden*(high-low)), look(low+golden*(high-low))
-	for width := 1e-8 * (high - low); high-low > width; {
-		if math.Abs(float64(a.Stress)) >= math.Abs(float64(b.Stress)) {
-			high, b = float64(b.At.Along), a
-			a = look(high - golden*(high-low))
-		} else {
-			low, a = float64(a.At.Along), b
-			b = look(low + golden*(high-low))
-		}
-	}
-	if exceeds(b, a) {
-		return b
-	}
-	return a
 }
 
 // stretches lists the arc lengths between which forces and section are smooth,

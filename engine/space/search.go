@@ -12,9 +12,6 @@ const (
 	goldenSteps = 64 // each narrows by 0.618: 64 reach the last digit of an angle
 )
 
-// golden is the share of an interval kept by each step of a golden section.
-var golden = (math.Sqrt(5) - 1) / 2
-
 // roots returns the places between lo and hi at which the smooth function f
 // is 0 or changes sign. A pair of roots inside one interval of the scan is
 // found through the hump between them.
@@ -38,7 +35,7 @@ func roots(f func(float64) float64, lo, hi float64) []float64 {
 			continue
 		}
 		side := math.Copysign(1, value[i-1])
-		top := goldenSection(func(q float64) float64 { return -side * f(q) }, x(i-2), x(i))
+		top, _ := numeric.Greatest(func(q float64) float64 { return -side * f(q) }, x(i-2), x(i), goldenSteps)
 		bracket(x(i-2), value[i-2], top, f(top))
 		bracket(top, f(top), x(i), value[i])
 	}
@@ -65,26 +62,8 @@ func greatestBetween(f func(float64) float64, lo, hi float64) (at, greatest floa
 	}
 	a := lo + float64(max(best-1, 0))*step
 	b := lo + float64(min(best+1, maximumScan))*step
-	if q := goldenSection(f, a, b); f(q) > greatest {
-		return q, f(q)
+	if q, v := numeric.Greatest(f, a, b, goldenSteps); v > greatest {
+		return q, v
 	}
 	return at, greatest
-}
-
-// goldenSection returns where f is greatest in an interval with one hump.
-func goldenSection(f func(float64) float64, lo, hi float64) float64 {
-	a, b := hi-golden*(hi-lo), lo+golden*(hi-lo)
-	fa, fb := f(a), f(b)
-	for range goldenSteps {
-		if fa > fb {
-			hi, b, fb = b, a, fa
-			a = hi - golden*(hi-lo)
-			fa = f(a)
-		} else {
-			lo, a, fa = a, b, fb
-			b = lo + golden*(hi-lo)
-			fb = f(b)
-		}
-	}
-	return lo + (hi-lo)/2
 }

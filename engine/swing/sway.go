@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 
+	"boughline/engine/numeric"
 	"boughline/quantity"
 )
 
@@ -112,20 +113,8 @@ func greatestOf(f func(float64) float64, a, b float64, steps int) float64 {
 		}
 	}
 	low, high := math.Max(a, at-step), math.Min(b, at+step)
-	const golden, closing = 0.6180339887498949, 16
-	left, right := high-golden*(high-low), low+golden*(high-low)
-	atLeft, atRight := f(left), f(right)
-	for range closing {
-		if atLeft > atRight {
-			high, right, atRight = right, left, atLeft
-			left = high - golden*(high-low)
-			atLeft = f(left)
-		} else {
-			low, left, atLeft = left, right, atRight
-			right = low + golden*(high-low)
-			atRight = f(right)
-		}
-		most = math.Max(most, math.Max(atLeft, atRight))
+	if _, y := numeric.Greatest(f, low, high, 16); y > most {
+		return y
 	}
 	return most
 }
