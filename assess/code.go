@@ -38,6 +38,7 @@ const (
 	RidersNotKnown    Code = "riders-not-known"
 	NotTogether       Code = "not-together"
 	WaitingNotStated  Code = "waiting-place-not-stated"
+	WayInNotStated    Code = "way-in-not-stated"
 	WaitingTooNear    Code = "waiting-too-near"
 	HeightsDisagree   Code = "heights-disagree"
 	NotComputed       Code = "not-computed"

@@ -164,6 +164,9 @@ func (r *rig) waitingReasons(u trial) []Reason {
 	}
 	near(r.h.Waiting, r.at+".waiting", quantity.Length(r.rules.waitingRadius.Value))
 	near(r.h.WayIn, r.at+".way_in", quantity.Length(r.rules.wayHalfWidth.Value))
+	if len(r.h.WayIn) == 0 {
+		list = append(list, Reason{Code: WayInNotStated, Remark: true, Path: r.at + ".way_in"})
+	}
 	return list
 }
 

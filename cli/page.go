@@ -121,9 +121,13 @@ func reasons(list []assess.Reason, whole bool) string {
 }
 
 // noteworthy reports whether a remark belongs on the short page: findings that
-// do not matter here, and what stands in for something.
+// do not matter here, what stands in for something, and what was not judged.
 func noteworthy(r assess.Reason) bool {
-	return r.Code == assess.SignFound || r.Code == assess.StandIn || r.Code == assess.BarkUncovered || r.Code == assess.StemSways
+	switch r.Code {
+	case assess.SignFound, assess.StandIn, assess.BarkUncovered, assess.StemSways, assess.WayInNotStated:
+		return true
+	}
+	return false
 }
 
 // leastThatHolds names the check with the least in hand among those that hold.

@@ -17,6 +17,7 @@ var reasons = map[assess.Code]string{
 	assess.ShapeNotMeasured:  "The length, direction and inclination of %s were not all measured.",
 	assess.RidersNotKnown:    "Nothing says what the riders weigh; heavy adults are taken.",
 	assess.NotTogether:       "Another swing hangs on this tree or across this one: not in use at the same time as %s.",
+	assess.WayInNotStated:    "No way in is stated: what hangs above it was not judged.",
 	assess.WaitingNotStated:  "Nothing says where people wait; what hangs above them cannot be judged.",
 	assess.WaitingTooNear:    "People would wait or walk on ground that has to be kept clear.",
 	assess.HeightsDisagree:   "The height of the limb and the shape of the tree do not agree.",
