@@ -1,10 +1,8 @@
 package assess
 
 import (
-	"bytes"
 	"testing"
 
-	"boughline/demo"
 	"boughline/knowledge"
 	"boughline/quantity"
 	"boughline/survey"
@@ -18,11 +16,7 @@ func BenchmarkThousandTrees(b *testing.B) {
 
 // BenchmarkDemo assesses the demo: eleven trees with all their troubles.
 func BenchmarkDemo(b *testing.B) {
-	s, problems, err := survey.Read(bytes.NewReader(demo.Survey()))
-	if err != nil || len(problems) > 0 {
-		b.Fatal(err, problems)
-	}
-	benchmarkAssess(b, s)
+	benchmarkAssess(b, demoSite(b))
 }
 
 func benchmarkAssess(b *testing.B, s *survey.Survey) {
@@ -43,20 +37,16 @@ func benchmarkAssess(b *testing.B, s *survey.Survey) {
 // BenchmarkWholeTree takes one hang on a stem with six limbs through frame,
 // swing, union, stem, root plate and wind, all load cases of all checks.
 func BenchmarkWholeTree(b *testing.B) {
-	s, problems, err := survey.Read(bytes.NewReader(demo.Survey()))
-	if err != nil || len(problems) > 0 {
-		b.Fatal(err, problems)
-	}
-	oak := &s.Trees[0]
+	s := oak(b)
+	tree := &s.Trees[0]
 	for i := range 4 {
-		limb := oak.Members[2]
+		limb := tree.Members[2]
 		limb.ID = string(rune('A' + i))
 		rises, azimuth := *limb.RisesAt, *limb.Azimuth
 		rises.Value += quantity.Length(1 + i)
 		azimuth.Value += quantity.Angle(i) * 60 * quantity.Degree
 		limb.RisesAt, limb.Azimuth = &rises, &azimuth
-		oak.Members = append(oak.Members, limb)
+		tree.Members = append(tree.Members, limb)
 	}
-	s.Trees = s.Trees[:1]
 	benchmarkAssess(b, s)
 }

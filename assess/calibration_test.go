@@ -57,11 +57,7 @@ func assessOne(t *testing.T, text string) Hang {
 	if problems := Problems(s, k); len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	a, err := Assess(s, k)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return a.Hangs[0]
+	return assessFirst(t, s)
 }
 
 func checkOf(t *testing.T, h Hang, code Code) Check {

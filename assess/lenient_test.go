@@ -12,18 +12,25 @@ import (
 	"boughline/survey"
 )
 
-// oak returns the demo with its first tree alone, whose swing may be hung.
-func oak(t *testing.T) *survey.Survey {
+// demoSite reads the demo.
+func demoSite(t testing.TB) *survey.Survey {
 	t.Helper()
 	s, problems, err := survey.Read(bytes.NewReader(demo.Survey()))
 	if err != nil || len(problems) > 0 {
 		t.Fatal(err, problems)
 	}
+	return s
+}
+
+// oak returns the demo with its first tree alone, whose swing may be hung.
+func oak(t testing.TB) *survey.Survey {
+	t.Helper()
+	s := demoSite(t)
 	s.Trees = s.Trees[:1]
 	return s
 }
 
-func assessFirst(t *testing.T, s *survey.Survey) Hang {
+func assessAll(t *testing.T, s *survey.Survey) []Hang {
 	t.Helper()
 	k, err := knowledge.Load()
 	if err != nil {
@@ -33,7 +40,12 @@ func assessFirst(t *testing.T, s *survey.Survey) Hang {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return a.Hangs[0]
+	return a.Hangs
+}
+
+func assessFirst(t *testing.T, s *survey.Survey) Hang {
+	t.Helper()
+	return assessAll(t, s)[0]
 }
 
 func metres(t *testing.T, text string) *survey.MeasuredLength {
@@ -331,10 +343,7 @@ func TestASiteMayStopEarlierThanTheHouseButNotLater(t *testing.T) {
 
 // TestNeighboursCount: a tree beside the swing, and what hangs in it.
 func TestNeighboursCount(t *testing.T) {
-	all, problems, err := survey.Read(bytes.NewReader(demo.Survey()))
-	if err != nil || len(problems) > 0 {
-		t.Fatal(err, problems)
-	}
+	all := demoSite(t)
 	beside := func(sign string, member string) *survey.Survey {
 		s := oak(t)
 		ash := all.Trees[4]
