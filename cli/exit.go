@@ -6,7 +6,7 @@ import "errors"
 const (
 	ExitDone   = 0 // done; an outcome is data and never an exit code
 	ExitFailed = 1 // a file could not be read or written, or a fault in the program
-	ExitRefuse = 2 // the input or the command line was refused; nothing was done
+	ExitRefuse = 2 // the input or the command line was refused
 )
 
 // refusal is an error of the input: exit code 2.

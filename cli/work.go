@@ -2,6 +2,7 @@ package cli
 
 import (
 	"encoding/json"
+	"errors"
 	"fmt"
 	"os"
 
@@ -12,26 +13,25 @@ type workCommand struct {
 	Files []string `arg:"" help:"JSON files with id, group and inputs."`
 }
 
-// Run prints one line of JSON for each file. All files are worked out before
-// the first line is printed, so that a refused one leaves nothing half-done.
+// Run prints one line of JSON for each file that can be worked out, and tells
+// of all the others: a refused file must not cost the rest of a long list.
 func (c workCommand) Run(env Env) error {
-	results := make([]work.Result, 0, len(c.Files))
+	encoder := json.NewEncoder(env.Stdout)
+	var failed []error
 	for _, name := range c.Files {
 		data, err := os.ReadFile(name)
 		if err != nil {
-			return fmt.Errorf("cannot read the figure: %w", err)
+			failed = append(failed, fmt.Errorf("cannot read the figure: %w", err))
+			continue
 		}
 		result, err := work.Run(data)
 		if err != nil {
-			return refusal{fmt.Errorf("%s: %w", name, err)}
+			failed = append(failed, refusal{fmt.Errorf("%s: %w", name, err)})
+			continue
 		}
-		results = append(results, result)
-	}
-	encoder := json.NewEncoder(env.Stdout)
-	for _, result := range results {
 		if err := encoder.Encode(result); err != nil {
 			return fmt.Errorf("cannot write the result: %w", err)
 		}
 	}
-	return nil
+	return errors.Join(failed...)
 }

@@ -12,8 +12,11 @@ var groups = map[string]figure{
 	"pend_slackjerk":     pendSlackjerk,
 	"pend_spherical":     pendSpherical,
 	"limb":               limbFigure,
+	"reliability":        reliability,
 	"reliability_closed": reliabilityClosed,
 	"place":              placeFigure,
 	"section":            sectionFigure,
+	"sobol":              sobol,
+	"evidence":           evidence,
 	"wind":               windOnTree,
 }

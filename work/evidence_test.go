@@ -1,0 +1,5 @@
+package work
+
+import "testing"
+
+func TestEvidence(t *testing.T) { checkGroup(t, "evidence", nil) }
