@@ -20,14 +20,18 @@ func (r *rig) limbClearanceChecker() (checker, bool) {
 	body := r.rules.bodyOutline.Value
 	try := func(u trial, side scenario) figure {
 		worst := figure{demand: body, capacity: greatestMargin, where: Where{Case: string(LimbInPath)}}
-		path := r.seatPath(u, side)
+		path, top := r.seatPath(u, side), r.lineTop(side)
 		band := r.flightLine(u)
+		reach := float64(u.line) + top.Sub(r.hangPoint()).Norm()
 		for i := range around {
 			w := &around[i]
-			if w.fromHang-float64(u.line) < worst.capacity {
+			near := w.fromHang - reach // no point of the swing comes nearer
+			if w.figure(body, near).margin() < worst.margin() {
 				worst = worse(worst, w.figure(body, w.room(path)))
 			}
-			worst = worse(worst, w.figure(lineRoom, w.roomOfLine(r.lineTop(side), path)))
+			if w.figure(lineRoom, near).margin() < worst.margin() {
+				worst = worse(worst, w.figure(lineRoom, w.roomOfLine(top, path)))
+			}
 			if w.stands {
 				worst = worse(worst, w.figure(body, float64(band.Distance(w.points[0]))-w.radii[0]))
 			}
@@ -155,7 +159,7 @@ func (r *rig) lineTop(side scenario) quantity.Vec3 {
 }
 
 // room is the least distance between a path and the face of the wood.
-func (w timber) room(path []quantity.Vec3) float64 {
+func (w *timber) room(path []quantity.Vec3) float64 {
 	least := math.Inf(1)
 	for i := 1; i < len(w.points); i++ {
 		thickest := math.Max(w.radii[i-1], w.radii[i])
@@ -168,7 +172,7 @@ func (w timber) room(path []quantity.Vec3) float64 {
 
 // roomOfLine is the least distance between the line at every angle, from a
 // little below the limb down to the seat, and the face of the wood.
-func (w timber) roomOfLine(hang quantity.Vec3, path []quantity.Vec3) float64 {
+func (w *timber) roomOfLine(hang quantity.Vec3, path []quantity.Vec3) float64 {
 	least := math.Inf(1)
 	for _, seat := range path {
 		down := seat.Sub(hang)

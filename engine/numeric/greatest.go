@@ -4,9 +4,9 @@ import "math"
 
 // Greatest narrows down where f is greatest between low and high, in each of
 // steps keeping 0.618 of the interval, and returns the best place that it has
-// looked at and the value there. Both ends are left out. A smooth f with one
-// peak is met to its flat top in 24 steps for a rough look and 64 for the last
-// digit; of an f with more peaks it finds one.
+// looked at and the value there. Both ends are left out. Of an f with more peaks
+// it finds one. 40 steps narrow to the root of rounding, below which a smooth
+// peak is flat.
 //
 // Source: Kiefer, Sequential minimax search for a maximum, Proceedings of the
 // American Mathematical Society 4, 1953: golden sections.

@@ -9,7 +9,7 @@ import (
 const (
 	rootScan    = 64 // intervals in which the sign of a smooth function is read
 	maximumScan = 12 // intervals of a smooth stretch before it is narrowed
-	goldenSteps = 64 // each narrows by 0.618: 64 reach the last digit of an angle
+	goldenSteps = 40 // each narrows by 0.618: 40 reach the root of rounding, below which a top is flat
 )
 
 // roots returns the places between lo and hi at which the smooth function f
