@@ -32,11 +32,7 @@ const workSeed = 1
 // reliability gives the chance that a limb breaks in bending under a rider by
 // first order, importance sampling about the design point, and plain Monte Carlo.
 func reliability(raw json.RawMessage) (any, error) {
-	in, err := read[reliabilityInputs](raw)
-	if err != nil {
-		return nil, err
-	}
-	problem, err := in.problem()
+	problem, err := readProblem(raw)
 	if err != nil {
 		return nil, err
 	}

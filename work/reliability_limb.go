@@ -1,6 +1,7 @@
 package work
 
 import (
+	"encoding/json"
 	"fmt"
 	"math"
 	"strings"
@@ -25,6 +26,15 @@ type reliabilityInputs struct {
 	ArmMean       float64           `json:"a_mean_m"`
 	ArmSD         float64           `json:"a_sd_m"`
 	SelfMoment    float64           `json:"M_self_Nm"`
+}
+
+// readProblem reads a limb and states it.
+func readProblem(raw json.RawMessage) (chance.Problem, error) {
+	in, err := read[reliabilityInputs](raw)
+	if err != nil {
+		return chance.Problem{}, err
+	}
+	return in.problem()
 }
 
 // problem states the limb with its inputs in the order MOR, d, m, theta (in

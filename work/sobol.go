@@ -25,11 +25,7 @@ const (
 // sobol gives the shares of the variance of the bending margin of a limb that
 // come from each input, by quadrature and, as a check, by sampling.
 func sobol(raw json.RawMessage) (any, error) {
-	in, err := read[reliabilityInputs](raw)
-	if err != nil {
-		return nil, err
-	}
-	problem, err := in.problem()
+	problem, err := readProblem(raw)
 	if err != nil {
 		return nil, err
 	}
