@@ -12,6 +12,7 @@ require (
 )
 
 require (
+	github.com/paulmach/orb v0.14.0 // indirect
 	github.com/rogpeppe/go-internal v1.16.0 // indirect
 	golang.org/x/sys v0.30.0 // indirect
 	golang.org/x/text v0.23.0 // indirect

@@ -19,23 +19,33 @@ type Strip struct {
 }
 
 // People is the plan of everywhere that people are while a swing is in use:
-// the band along the swing line with the let-go flight, the waiting places
-// and the ways in.
+// the area that is kept clear for its riders, the waiting places and the ways
+// in.
 type People struct {
-	Hang         quantity.Vec3  // hang point; Z does not count
-	SwingAzimuth quantity.Angle // of positive Along, clockwise from north
-	// Ahead and Behind are the lengths of the band from the plumb line in the
-	// direction of SwingAzimuth and against it.
-	Ahead, Behind quantity.Length
-	HalfWidth     quantity.Length // of the band
-	Places        []Disc
-	Ways          []Strip
+	Area   Polygon
+	Places []Disc
+	Ways   []Strip
+}
+
+// Moved returns the plan seen from an origin elsewhere.
+func (p People) Moved(by quantity.Vec3) People {
+	var moved People
+	for _, corner := range p.Area {
+		moved.Area = append(moved.Area, corner.Add(by))
+	}
+	for _, d := range p.Places {
+		moved.Places = append(moved.Places, Disc{d.Centre.Add(by), d.Radius})
+	}
+	for _, w := range p.Ways {
+		moved.Ways = append(moved.Ways, Strip{w.From.Add(by), w.To.Add(by), w.HalfWidth})
+	}
+	return moved
 }
 
 // Distance returns the horizontal distance of a position to the nearest place
 // where people are, 0 above such a place.
 func (p People) Distance(position quantity.Vec3) quantity.Length {
-	least := p.band(position)
+	least := p.Area.Distance(position)
 	for _, way := range p.Ways {
 		least = min(least, way.distance(position))
 	}
@@ -61,14 +71,6 @@ func (d Disc) distance(position quantity.Vec3) quantity.Length {
 func (s Strip) distance(position quantity.Vec3) quantity.Length {
 	beyond, beside := fromSegment(s.From, s.To, position)
 	return max(0, quantity.Length(math.Hypot(beyond, beside))-s.HalfWidth)
-}
-
-// band returns the distance to the rectangle along the swing line.
-func (p People) band(position quantity.Vec3) quantity.Length {
-	ahead := quantity.Heading(p.SwingAzimuth, 0)
-	from, to := p.Hang.Sub(ahead.Scale(float64(p.Behind))), p.Hang.Add(ahead.Scale(float64(p.Ahead)))
-	beyond, beside := fromSegment(from, to, position)
-	return quantity.Length(math.Hypot(beyond, math.Max(0, beside-float64(p.HalfWidth))))
 }
 
 // fromSegment returns how far the position lies beyond the ends of a segment,
