@@ -6,6 +6,7 @@ import (
 	"slices"
 
 	"boughline/engine/signs"
+	"boughline/engine/space"
 	"boughline/knowledge"
 	"boughline/quantity"
 	"boughline/survey"
@@ -145,11 +146,18 @@ func (r *rig) ladder(h *Hang, b battery) Outcome {
 func (r *rig) limitsOf(u trial) *Limits {
 	clear := u
 	clear.amplitude = r.spaceAngle(u.amplitude)
-	ahead, behind := r.keptClear(clear)
+	lengths := r.clearLengths(clear)
+	letGo := max(lengths.letGoAhead, lengths.letGoBehind)
+	height, _ := r.hangHeight()
 	l := &Limits{
 		Use:      Use{Riders: r.riders.count, Mass: u.mass, Seat: r.riders.seat, Amplitude: u.amplitude, Line: u.line, Gust: u.gust},
-		MassEach: u.mass / quantity.Mass(r.riders.count), KeptClear: max(ahead, behind), FallFrom: r.fallAt(clear),
+		MassEach: u.mass / quantity.Mass(r.riders.count), FallFrom: r.fallAt(clear),
+		KeptClear: max(lengths.standard, letGo), StandardClear: lengths.standard, LetGo: letGo,
+		StandardFall: space.StandardFallHeight(u.line, height.High()-u.line),
 		TestMass: quantity.Mass(float64(r.testPull(u)) / quantity.StandardGravity),
+	}
+	for _, corner := range r.keptClearArea(clear) {
+		l.KeptClearArea = append(l.KeptClearArea, [2]float64{corner.X, corner.Y})
 	}
 	if b, ok := r.beaufortOf(u.gust); ok {
 		l.Beaufort, l.SeenInTrees = b.Number, b.What

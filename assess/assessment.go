@@ -56,7 +56,18 @@ type Limits struct {
 	// KeptClear is the length to keep free of people on either side of the
 	// plumb line, along the swing line.
 	KeptClear quantity.Length `json:"kept_clear_m"`
-	FallFrom  quantity.Length `json:"fall_m"` // greatest height of fall
+	// StandardClear and LetGo are the figures that KeptClear is the larger of:
+	// the standard's for level ground, and the farthest that a rider who lets
+	// go at the worst moment lands on this ground.
+	StandardClear quantity.Length `json:"kept_clear_standard_m"`
+	LetGo         quantity.Length `json:"let_go_m"`
+	// KeptClearArea is the outline of the ground to keep free of people, east
+	// and north of the stem, m.
+	KeptClearArea [][2]float64    `json:"kept_clear_area_m"`
+	FallFrom      quantity.Length `json:"fall_m"` // greatest height of fall
+	// StandardFall is the standard's figure for level ground: half the line
+	// and the height of the seat at rest.
+	StandardFall quantity.Length `json:"fall_standard_m"`
 	// TestMass is the dead mass of the load test before anyone rides.
 	TestMass quantity.Mass `json:"load_test_kg"`
 	// Departures are stated departures that the person in charge signs for.

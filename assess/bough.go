@@ -15,9 +15,7 @@ import (
 // hang point. Section forces are linear in the loads, so that every load case
 // of every check is a sum of these.
 type bough struct {
-	frame *frame.Frame
-	index map[*shape]int
-	self  frame.Statics
+	*limbFrame
 	// Unit forces at the hang point along X, Y and Z, and a wind of 1 N in all
 	// square to the hang's limb in plan. The hang point stands at its
 	// unfavourable distance in far and at its favourable one in near.
@@ -33,12 +31,50 @@ func (t *tree) newBough(s *shape, arm quantity.Measured[quantity.Length]) (*boug
 	for root.parent != nil && root.parent.parent != nil {
 		root = root.parent
 	}
-	b := &bough{hangs: s, arm: arm}
-	var err error
-	if b.frame, b.index, err = t.frameFrom(root); err != nil {
+	limb, err := t.limbFrame(root)
+	if err != nil {
 		return nil, err
 	}
+	b := &bough{limbFrame: limb, hangs: s, arm: arm}
 	return b, b.load()
+}
+
+// limbFrame is all of a limb that does not depend on where the hang is.
+type limbFrame struct {
+	frame *frame.Frame
+	index map[*shape]int
+	self  frame.Statics // under its own weight
+	// analysis is the limb in finite elements, lowest its first mode with all
+	// that it carries. The stem counts as rigid.
+	analysis *frame.Analysis
+	lowest   quantity.Frequency
+}
+
+// elementLength is that of the finite elements of a limb, m. Elements are
+// exact for linear taper, so few are enough.
+const elementLength = 0.5
+
+// limbFrame works a limb out when it is first asked for.
+func (t *tree) limbFrame(root *shape) (*limbFrame, error) {
+	if known, ok := t.frames[root]; ok {
+		return known, nil
+	}
+	limb := &limbFrame{}
+	var err error
+	if limb.frame, limb.index, err = t.frameFrom(root); err != nil {
+		return nil, err
+	}
+	if limb.self, err = limb.frame.Statics(frame.LoadCase{Gravity: quantity.Vec3{Z: -quantity.StandardGravity}}); err != nil {
+		return nil, err
+	}
+	if limb.analysis, err = limb.frame.Analyse(frame.Options{ElementLength: elementLength}); err != nil {
+		return nil, err
+	}
+	if limb.lowest, err = limb.analysis.LowestFrequency(); err != nil {
+		return nil, err
+	}
+	t.frames[root] = limb
+	return limb, nil
 }
 
 // frameFrom builds the frame of a member, clamped at its foot, with all that
@@ -110,11 +146,7 @@ const shearRatio = 16
 
 // load solves the unit cases.
 func (b *bough) load() error {
-	gravity := quantity.Vec3{Z: -quantity.StandardGravity}
 	var err error
-	if b.self, err = b.frame.Statics(frame.LoadCase{Gravity: gravity}); err != nil {
-		return err
-	}
 	units := [3]quantity.Vec3{{X: 1}, {Y: 1}, {Z: 1}}
 	for i, unit := range units {
 		if b.far[i], err = b.unit(b.armAt(b.arm.High()), unit); err != nil {

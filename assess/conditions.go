@@ -102,20 +102,17 @@ func guessed(how quantity.How) bool {
 // let-go flights reach, and compares the fall with what the surface is rated
 // for.
 func (r *rig) groundReasons(u trial) []Reason {
-	if r.h.Ground == nil || len(r.h.Ground.Along) == 0 {
+	if r.lie == nil {
 		return []Reason{{Code: GroundNotSurveyed, Outcome: Unfinished, Path: r.at + ".ground", Change: Change{Code: ChangeMeasure}}}
 	}
 	var list []Reason
-	for i, p := range r.h.Ground.Along {
-		if guessed(p.Height.How) && !p.Height.SdStated {
-			list = append(list, Reason{Code: GroundGuessed, Outcome: Unfinished, Path: element(r.at+".ground.along", i), Change: Change{Code: ChangeMeasure}})
-			break
-		}
+	if r.lie.guess != "" {
+		list = append(list, Reason{Code: GroundGuessed, Outcome: Unfinished, Path: r.lie.guess, Change: Change{Code: ChangeMeasure}})
 	}
-	stations := r.ground(0).Stations
+	stations := r.lie.ground(0).Stations
 	ahead, behind := r.keptClear(u)
 	if first, last := stations[0].Along, stations[len(stations)-1].Along; -first < behind-profileSlack || last < ahead-profileSlack {
-		list = append(list, Reason{Code: GroundTooShort, Outcome: Unfinished, Path: r.at + ".ground.along", Change: Change{Code: ChangeMeasure},
+		list = append(list, Reason{Code: GroundTooShort, Outcome: Unfinished, Path: r.lie.path, Change: Change{Code: ChangeMeasure},
 			Terms: []Term{{Symbol: "x_1", Name: "profile needed ahead of the plumb line", Value: float64(ahead), Unit: "m"},
 				{Symbol: "x_2", Name: "and behind it", Value: float64(behind), Unit: "m"}}})
 	}
@@ -128,12 +125,12 @@ func (r *rig) groundReasons(u trial) []Reason {
 // stepReasons names a step or a wall where riders may come down.
 func (r *rig) stepReasons(u trial) []Reason {
 	ahead, behind := r.keptClear(u)
-	stations := r.ground(0).Stations
+	stations := r.lie.ground(0).Stations
 	for i := 1; i < len(stations); i++ {
 		a, b := stations[i-1], stations[i]
 		rise, run := math.Abs(float64(b.Height-a.Height)), float64(b.Along-a.Along)
 		if rise > stepHeight && rise > run && b.Along > -behind && a.Along < ahead {
-			return []Reason{{Code: GroundStep, Outcome: Unfinished, Path: r.at + ".ground.along", Change: Change{Code: ChangeLine},
+			return []Reason{{Code: GroundStep, Outcome: Unfinished, Path: r.lie.path, Change: Change{Code: ChangeLine},
 				Terms: []Term{{Symbol: "h", Name: "height of the step", Value: rise, Unit: "m"}, {Symbol: "x", Name: "from the plumb line", Value: float64(a.Along), Unit: "m"}}}}
 		}
 	}
@@ -151,10 +148,10 @@ func (r *rig) waitingReasons(u trial) []Reason {
 		return []Reason{{Code: WaitingNotStated, Outcome: Unfinished, Path: r.at + ".waiting", Change: Change{Code: ChangeDescribe}}}
 	}
 	var list []Reason
-	band := r.band(u)
+	area := r.keptClearArea(u)
 	near := func(spots []survey.Spot, path string, room quantity.Length) {
 		for i, spot := range spots {
-			distance := band.Distance(spotPosition(spot.Azimuth.Value, spot.Distance.Value))
+			distance := area.Distance(spotPosition(spot.Azimuth.Value, spot.Distance.Value))
 			if distance >= room {
 				continue
 			}
@@ -163,8 +160,9 @@ func (r *rig) waitingReasons(u trial) []Reason {
 		}
 	}
 	near(r.h.Waiting, r.at+".waiting", quantity.Length(r.rules.waitingRadius.Value))
-	near(r.h.WayIn, r.at+".way_in", quantity.Length(r.rules.wayHalfWidth.Value))
-	if len(r.h.WayIn) == 0 {
+	way, wayPath := r.wayIn()
+	near(way, wayPath, quantity.Length(r.rules.wayHalfWidth.Value))
+	if len(way) == 0 {
 		list = append(list, Reason{Code: WayInNotStated, Remark: true, Path: r.at + ".way_in"})
 	}
 	return list
@@ -200,7 +198,7 @@ const profileSlack = 0.5
 
 // surfaceReasons states a fall above what the surface is rated for.
 func (r *rig) surfaceReasons(u trial) []Reason {
-	surface, ok := r.k.Surface(r.h.Ground.Surface)
+	surface, ok := r.k.Surface(r.lie.surface)
 	if !ok { // Problems has refused it
 		return nil
 	}
@@ -212,7 +210,7 @@ func (r *rig) surfaceReasons(u trial) []Reason {
 	if surface.RatedFall.Value == 0 { // no fall at all may end on it
 		outcome = Leave
 	}
-	return []Reason{{Code: SurfaceRating, Outcome: outcome, Path: r.at + ".ground.surface", Text: surface.Name, Change: Change{Code: ChangeDeeperFill},
+	return []Reason{{Code: SurfaceRating, Outcome: outcome, Path: r.lie.path + ".surface", Text: surface.Name, Change: Change{Code: ChangeDeeperFill},
 		Terms: []Term{{Symbol: "h", Name: "greatest height of fall", Value: float64(fall), Unit: "m"}, factTerm("h_s", "fall that the surface is rated for", surface.RatedFall)}}}
 }
 
@@ -221,9 +219,9 @@ func (r *rig) depthReasons(surface knowledge.Surface) []Reason {
 	if surface.LooseDepth == nil {
 		return nil
 	}
-	path := r.at + ".ground.depth_loose"
+	path := r.lie.path + ".depth_loose"
 	needed := factTerm("d_0", "depth of loose fill that the rating asks for", *surface.LooseDepth)
-	depth := r.h.Ground.DepthLoose
+	depth := r.lie.depth
 	switch {
 	case depth == nil || guessed(depth.How):
 		return []Reason{{Code: DepthNotMeasured, Outcome: Unfinished, Path: path, Text: surface.Name, Terms: []Term{needed}, Change: Change{Code: ChangeMeasure}}}
@@ -237,15 +235,19 @@ func (r *rig) depthReasons(surface knowledge.Surface) []Reason {
 // fallAt is the greatest height of fall at an angle of space.
 func (r *rig) fallAt(u trial) quantity.Length {
 	swing := r.swingAt(u, r.highHeight(unfavourable), false)
-	high, err := space.Fall(r.ground(-1), swing)
-	if err != nil { // out of range: no surface is rated for it
-		return greatestMargin
+	var fall quantity.Length
+	for _, ground := range r.lie.grounds(-1) {
+		high, err := space.Fall(ground, swing)
+		if err != nil { // out of range: no surface is rated for it
+			return greatestMargin
+		}
+		fall = max(fall, high.Height)
 	}
-	return max(high.Height, quantity.Length(math.Min(greatestMargin, r.flightFall(u, swing))))
+	return max(fall, quantity.Length(math.Min(greatestMargin, r.flightFall(u, swing))))
 }
 
 func (r *rig) looseSurface() bool {
-	surface, ok := r.k.Surface(r.h.Ground.Surface)
+	surface, ok := r.k.Surface(r.lie.surface)
 	return ok && surface.LooseDepth != nil
 }
 

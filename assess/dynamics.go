@@ -3,7 +3,6 @@ package assess
 import (
 	"math"
 
-	"boughline/engine/frame"
 	"boughline/engine/swing"
 	"boughline/knowledge"
 	"boughline/quantity"
@@ -18,34 +17,22 @@ type springs struct {
 	factors  map[factorKey]float64
 }
 
-// elementLength is that of the finite elements of a limb, m. Elements are
-// exact for linear taper, so few are enough.
-const elementLength = 0.5
-
 // springsAtHang works the limb out as finite elements, with the wood inside
 // the bark as measured. The stem counts as rigid.
 func (r *rig) springsAtHang() (springs, error) {
-	analysis, err := r.bough.frame.Analyse(frame.Options{ElementLength: elementLength})
-	if err != nil {
-		return springs{}, err
-	}
 	at := r.bough.armAt(r.arm.Value)
-	stiffness, err := analysis.Stiffness(at)
+	stiffness, err := r.bough.analysis.Stiffness(at)
 	if err != nil {
 		return springs{}, err
 	}
-	vertical, err := analysis.StiffnessAlong(at, quantity.Vec3{Z: 1})
-	if err != nil {
-		return springs{}, err
-	}
-	lowest, err := analysis.LowestFrequency()
+	vertical, err := r.bough.analysis.StiffnessAlong(at, quantity.Vec3{Z: 1})
 	if err != nil {
 		return springs{}, err
 	}
 	return springs{
-		vertical: vertical, lowest: lowest, factors: map[factorKey]float64{},
+		vertical: vertical, lowest: r.bough.lowest, factors: map[factorKey]float64{},
 		limb: swing.LimbAtHang{
-			StiffnessNewtonPerMetre: stiffness, MovingMass: swing.MovingMass(vertical, lowest),
+			StiffnessNewtonPerMetre: stiffness, MovingMass: swing.MovingMass(vertical, r.bough.lowest),
 			DampingRatio: quantity.Proportion(r.k.Parameter(knowledge.StemDamping).Value),
 		},
 	}, nil

@@ -46,30 +46,13 @@ func placeOf(s *survey.Tree) (at quantity.Vec3, known bool) {
 	return quantity.Vec3{X: float64(s.East.Value), Y: float64(s.North.Value)}, true
 }
 
-// within returns the region of people in the frame of the neighbour.
-func (n neighbour) within(people space.People) space.People {
-	back := n.offset.Scale(-1)
-	moved := people
-	moved.Hang = people.Hang.Add(back)
-	moved.Places, moved.Ways = nil, nil
-	for _, p := range people.Places {
-		p.Centre = p.Centre.Add(back)
-		moved.Places = append(moved.Places, p)
-	}
-	for _, w := range people.Ways {
-		w.From, w.To = w.From.Add(back), w.To.Add(back)
-		moved.Ways = append(moved.Ways, w)
-	}
-	return moved
-}
-
 // neighbourReasons judges the findings on other trees that could come down
 // where the people of this hang are. What stays within its own ground is no
 // business of this hang.
 func (r *rig) neighbourReasons(people space.People) []Reason {
 	var list []Reason
 	for _, n := range r.neighbours() {
-		there := n.within(people)
+		there := people.Moved(n.offset.Scale(-1))
 		for i := range n.s.Findings {
 			f := &n.s.Findings[i]
 			sign, ok := r.k.Sign(f.Sign)

@@ -5,7 +5,6 @@ import (
 	"math"
 	"slices"
 
-	"boughline/engine/space"
 	"boughline/quantity"
 )
 
@@ -20,20 +19,20 @@ func (r *rig) limbClearanceChecker() (checker, bool) {
 	body := r.rules.bodyOutline.Value
 	try := func(u trial, side scenario) figure {
 		worst := figure{demand: body, capacity: greatestMargin, where: Where{Case: string(LimbInPath)}}
-		path, top := r.seatPath(u, side), r.lineTop(side)
-		band := r.flightLine(u)
-		reach := float64(u.line) + top.Sub(r.hangPoint()).Norm()
+		paths, top := r.seatPaths(u, side), r.lineTop(side)
+		reachable := r.reach(u).Polygon(0, 0)
+		reach := float64(u.line)*(1+math.Tan(float64(angle(r.rules.sidewaysLaunch)))) + top.Sub(r.hangPoint()).Norm()
 		for i := range around {
 			w := &around[i]
 			near := w.fromHang - reach // no point of the swing comes nearer
 			if w.figure(body, near).margin() < worst.margin() {
-				worst = worse(worst, w.figure(body, w.room(path)))
+				worst = worse(worst, w.figure(body, w.roomOf(paths)))
 			}
 			if w.figure(lineRoom, near).margin() < worst.margin() {
-				worst = worse(worst, w.figure(lineRoom, w.roomOfLine(top, path)))
+				worst = worse(worst, w.figure(lineRoom, w.roomOfLine(top, paths[0])))
 			}
 			if w.stands {
-				worst = worse(worst, w.figure(body, float64(band.Distance(w.points[0]))-w.radii[0]))
+				worst = worse(worst, w.figure(body, float64(reachable.Distance(w.points[0]))-w.radii[0]))
 			}
 		}
 		return worst
@@ -57,12 +56,6 @@ func worse(a, b figure) figure {
 		return b
 	}
 	return a
-}
-
-// flightLine is the line in plan along which seat and let-go flights go.
-func (r *rig) flightLine(u trial) space.People {
-	ahead, behind := r.keptClear(u)
-	return space.People{Hang: r.hangPoint(), SwingAzimuth: r.azimuth, Ahead: ahead, Behind: behind}
 }
 
 // timber is the axis of a member, or a stretch of it, with its thickness at
@@ -138,17 +131,26 @@ func (s *shape) stretch(from, to float64) timber {
 	return w
 }
 
-// seatPath is the arc of the seat as chords; with the chords 5 degrees wide,
-// the arc lies within 5 mm of them for a line of 5 m.
-func (r *rig) seatPath(u trial, side scenario) []quantity.Vec3 {
+// seatPaths are the arc of the seat as it is meant to go, and the outermost
+// ones to either side that a launch off the line takes it. With the chords 5
+// degrees wide, the arc lies within 5 mm of them for a line of 5 m.
+func (r *rig) seatPaths(u trial, side scenario) [3][]quantity.Vec3 {
 	const steps = 16
-	hang := r.lineTop(side)
-	var path []quantity.Vec3
+	hang, line := r.lineTop(side), float64(u.line)
+	aside := quantity.Heading(r.azimuth+90*quantity.Degree, 0)
+	half := line * u.amplitude.Sin()
+	off, drift := math.Tan(float64(angle(r.rules.sidewaysLaunch))), float64(r.drift(u))
+	var paths [3][]quantity.Vec3
 	for i := -steps; i <= steps; i++ {
 		q := u.amplitude * quantity.Angle(i) / steps
-		path = append(path, hang.Add(r.heading.Scale(float64(u.line)*q.Sin())).Add(quantity.Vec3{Z: -float64(u.line) * q.Cos()}))
+		seat := hang.Add(r.heading.Scale(line * q.Sin())).Add(quantity.Vec3{Z: -line * q.Cos()})
+		along := line * q.Sin()
+		wide := math.Max(off*math.Abs(along), drift*math.Sqrt(math.Max(0, 1-along*along/(half*half))))
+		paths[0] = append(paths[0], seat)
+		paths[1] = append(paths[1], seat.Add(aside.Scale(wide)))
+		paths[2] = append(paths[2], seat.Add(aside.Scale(-wide)))
 	}
-	return path
+	return paths
 }
 
 // lineTop is where the line leaves the underside of the limb.
@@ -156,6 +158,12 @@ func (r *rig) lineTop(side scenario) quantity.Vec3 {
 	top := r.on.position(float64(r.armNear(side)))
 	top.Z -= float64(r.on.diameter(float64(r.arm.Value)).upright.Value) / 2
 	return top
+}
+
+// roomOf is the least distance between any of the paths and the face of the
+// wood.
+func (w *timber) roomOf(paths [3][]quantity.Vec3) float64 {
+	return math.Min(w.room(paths[0]), math.Min(w.room(paths[1]), w.room(paths[2])))
 }
 
 // room is the least distance between a path and the face of the wood.

@@ -12,6 +12,9 @@ import (
 // CodeNotInTables marks a name that the tables of the knowledge do not hold.
 const CodeNotInTables = "not-in-tables"
 
+// CodeNoGround marks spot heights that make no ground.
+const CodeNoGround = "no-ground"
+
 // Problems checks the names in a survey against the tables: signs, fungi,
 // surfaces, terrain, knots, standards, and a group for every species that the
 // tables do not hold. It returns all of them.
@@ -76,6 +79,9 @@ func (n *names) tree(t *survey.Tree, path string) {
 	for i := range t.Looks {
 		n.look(&t.Looks[i], element(path+".looks", i))
 	}
+	if t.Ground != nil {
+		n.lie(t.Ground, path+".ground")
+	}
 	for i := range t.Hangs {
 		n.hang(t, i, element(path+".hangs", i))
 	}
@@ -125,9 +131,7 @@ func (n *names) sign(path, id, zone string) {
 func (n *names) hang(t *survey.Tree, index int, path string) {
 	h := &t.Hangs[index]
 	if h.Ground != nil {
-		if _, ok := n.k.Surface(h.Ground.Surface); !ok {
-			n.report(path+".ground.surface", h.Ground.Surface, "one of "+namesOf(n.k.Surfaces(), func(s knowledge.Surface) string { return s.Name }), "take the surface most like it, the lower rated where in doubt")
-		}
+		n.surface(h.Ground.Surface, path+".ground.surface")
 	}
 	for i := range t.Members {
 		if t.Members[i].ID == h.Member && t.Members[i].Parent == "" {
@@ -136,6 +140,23 @@ func (n *names) hang(t *survey.Tree, index int, path string) {
 				Fault: "it is the stem", Expected: "a limb", Do: "name the limb that the swing hangs from",
 			})
 		}
+	}
+}
+
+func (n *names) surface(name, path string) {
+	if _, ok := n.k.Surface(name); !ok {
+		n.report(path, name, "one of "+namesOf(n.k.Surfaces(), func(s knowledge.Surface) string { return s.Name }), "take the surface most like it, the lower rated where in doubt")
+	}
+}
+
+// lie wants spot heights that make a ground.
+func (n *names) lie(g *survey.Lie, path string) {
+	n.surface(g.Surface, path+".surface")
+	if _, err := terrainOf(n.k, g); err != nil {
+		n.problems = append(n.problems, survey.Problem{
+			Code: CodeNoGround, Path: path + ".spots", Fault: err.Error(),
+			Expected: "three or more places, not all in one line", Do: "measure a spot to the side of the others, and each place once",
+		})
 	}
 }
 

@@ -24,10 +24,12 @@ type rig struct {
 	azimuth quantity.Angle
 	air     *crownWind // nil where crown or wind are not known
 	stemCut []stemCut
+	lie     *lie // nil where the ground is not known
 	asked   trial
 	// Worked out so far.
-	cleared map[clearKey][2]quantity.Length
+	cleared map[clearKey]clearLengths
 	pulls   map[pullKey]peak
+	drifts  map[quantity.Angle]quantity.Length // by amplitude, of a line of 1 m
 }
 
 // limbPart is one limb of the load path with its sections: the first lies at
@@ -39,7 +41,7 @@ type limbPart struct {
 }
 
 func (t *tree) newRig(index int) (*rig, error) {
-	r := &rig{tree: t, h: &t.s.Hangs[index], at: element(t.path+".hangs", index), cleared: map[clearKey][2]quantity.Length{}, pulls: map[pullKey]peak{}}
+	r := &rig{tree: t, h: &t.s.Hangs[index], at: element(t.path+".hangs", index), cleared: map[clearKey]clearLengths{}, pulls: map[pullKey]peak{}, drifts: map[quantity.Angle]quantity.Length{}}
 	r.on = t.shapes[r.h.Member]
 	r.arm = resolve(t.k, r.h.At)
 	r.findShared()
@@ -49,6 +51,9 @@ func (t *tree) newRig(index int) (*rig, error) {
 		return nil, fmt.Errorf("%s.member: %q is the stem; a swing hangs from a limb", r.at, r.h.Member)
 	}
 	var err error
+	if r.lie, err = r.findLie(); err != nil {
+		return nil, err
+	}
 	if r.bough, err = t.newBough(r.on, r.arm); err != nil {
 		return nil, fmt.Errorf("%s: limb %q: %w", r.at, r.h.Member, err)
 	}

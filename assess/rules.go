@@ -29,6 +29,8 @@ type rules struct {
 	sideShare, sideConstant, bodyOutline  source.Fact
 	fallLimit                             source.Fact // m
 	clearShare, clearFirm, clearLoose     source.Fact
+	clearWidth                            source.Fact // m
+	sidewaysLaunch                        source.Fact // deg
 	// Smaller uses.
 	lightestRider source.Fact // kg
 	calmGust      source.Fact // m/s
@@ -60,6 +62,7 @@ func rulesOf(k *knowledge.Base) rules {
 		sideShare: p(knowledge.SideClearanceShare), sideConstant: p(knowledge.SideClearance), bodyOutline: p(knowledge.BodyOutline),
 		fallLimit:  p(knowledge.GreatestFall),
 		clearShare: p(knowledge.KeptClearShare), clearFirm: p(knowledge.KeptClearFirm), clearLoose: p(knowledge.KeptClearLoose),
+		clearWidth: p(knowledge.KeptClearWidth), sidewaysLaunch: p(knowledge.SidewaysLaunch),
 
 		lightestRider: p(knowledge.LightestRider), calmGust: p(knowledge.CalmGust),
 

@@ -1,7 +1,6 @@
 package assess
 
 import (
-	"cmp"
 	"math"
 	"slices"
 
@@ -30,59 +29,43 @@ const rightAngle = 89.9 * quantity.Degree
 // spaceCheckers lists the checks of ground, stem and fall. The amplitude of a
 // trial is the angle of space itself here.
 func (r *rig) spaceCheckers() []checker {
-	if r.h.Ground == nil {
+	if r.lie == nil {
 		return nil
 	}
 	list := []checker{r.seatChecker(), r.footChecker(), r.stemClearanceChecker(), r.fallChecker()}
 	if c, any := r.limbClearanceChecker(); any {
 		list = append(list, c)
 	}
-	for i := range r.h.Obstacles {
-		list = append(list, r.obstacleChecker(i))
+	for _, o := range r.obstacles() {
+		list = append(list, r.obstacleChecker(o))
 	}
 	return list
 }
 
-// ground is the profile along the swing line: as measured for a doubt of 0,
-// its height at the high 5 % value for +1 and at the low one for -1.
-func (r *rig) ground(doubt quantity.Length) space.Ground {
-	var g space.Ground
-	for _, p := range r.h.Ground.Along {
-		height := resolve(r.k, p.Height)
-		if p.At.Value == 0 { // all heights count from here
-			height.Sd = 0
-		}
-		g.Stations = append(g.Stations, space.Point{Along: p.At.Value, Height: height.Value + doubt*quantity.Tail*height.Sd})
-	}
-	if !slices.ContainsFunc(g.Stations, func(p space.Point) bool { return p.Along == 0 }) && len(g.Stations) > 0 {
-		g.Stations = append(g.Stations, space.Point{Height: r.groundAtPlumb()})
-	}
-	slices.SortFunc(g.Stations, func(a, b space.Point) int { return cmp.Compare(a.Along, b.Along) })
-	if len(g.Stations) == 0 {
-		g.Stations = []space.Point{{}}
-	}
-	return g
-}
-
-// groundAtPlumb is the height of the profile as measured at the plumb line.
-func (r *rig) groundAtPlumb() quantity.Length {
-	var g space.Ground
-	for _, p := range r.h.Ground.Along {
-		g.Stations = append(g.Stations, space.Point{Along: p.At.Value, Height: p.Height.Value})
-	}
-	slices.SortFunc(g.Stations, func(a, b space.Point) int { return cmp.Compare(a.Along, b.Along) })
-	return g.At(0)
-}
-
 // hangHeight is the height of the limb's underside above the ground at the
-// plumb line.
+// plumb line: as measured there, or by the shape of the tree over the spot
+// heights about it. Where neither is known it is that of the shape over level
+// ground, and a reason asks for it.
 func (r *rig) hangHeight() (height quantity.Measured[quantity.Length], measured bool) {
 	if r.h.Height != nil {
 		return resolve(r.k, *r.h.Height), true
 	}
-	d := r.on.diameter(float64(r.arm.Value))
-	z := quantity.Length(r.hangPoint().Z) - d.upright.Value/2
-	return resolve(r.k, quantity.Measured[quantity.Length]{Value: z, How: quantity.ByEye}), false
+	z := quantity.Length(r.hangPoint().Z) - r.on.diameter(float64(r.arm.Value)).upright.Value/2
+	if r.lie == nil || r.lie.foot == nil || r.risesByGuess() {
+		return resolve(r.k, quantity.Measured[quantity.Length]{Value: z, How: quantity.ByEye}), false
+	}
+	// As sure as a height by clinometer, and as the ground below.
+	shape := resolve(r.k, quantity.Measured[quantity.Length]{Value: z, How: quantity.Clinometer})
+	sd := math.Hypot(float64(shape.Sd), float64(r.lie.foot.Sd))
+	return quantity.Measured[quantity.Length]{Value: z - r.lie.foot.Height, Sd: quantity.Length(sd), SdStated: true, How: quantity.Clinometer}, true
+}
+
+// risesByGuess reports whether the height at which a limb of the load path
+// rises was guessed.
+func (r *rig) risesByGuess() bool {
+	return slices.ContainsFunc(chain(r.on), func(s *shape) bool {
+		return s.parent != nil && (!s.measured() || guessed(s.member.RisesAt.How))
+	})
 }
 
 // swingAt is the swing at a trial: lowered is with limb and line under load.
@@ -125,11 +108,7 @@ func (r *rig) highHeight(side scenario) quantity.Length {
 func (r *rig) seatChecker() checker {
 	try := func(u trial, side scenario) figure {
 		f := figure{demand: r.rules.seatClearance.Value, where: Where{Part: "seat", Case: string(SeatClearance)}}
-		c, err := space.Clearances(r.ground(worst(side)), r.swingAt(u, r.lowHeight(side), true))
-		if err == nil {
-			f.capacity, f.where.AtRad, f.where.Along = float64(c.Seat.Clearance), c.Seat.Angle, c.Seat.Along
-		}
-		return f
+		return r.leastClearance(u, side, f, func(c space.Clearance) space.Nearest { return c.Seat })
 	}
 	return checker{code: SeatClearance, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
 		return append(r.spaceTerms(u), factTerm("c_min", "clearance under a seat on one line", r.rules.seatClearance))
@@ -139,11 +118,7 @@ func (r *rig) seatChecker() checker {
 func (r *rig) footChecker() checker {
 	try := func(u trial, side scenario) figure {
 		f := figure{demand: r.rules.footClearance.Value, where: Where{Part: "feet", Case: string(FootClearance)}}
-		c, err := space.Clearances(r.ground(worst(side)), r.swingAt(u, r.lowHeight(side), true))
-		if err == nil {
-			f.capacity, f.where.AtRad, f.where.Along = float64(c.Foot.Clearance), c.Foot.Angle, c.Foot.Along
-		}
-		return f
+		return r.leastClearance(u, side, f, func(c space.Clearance) space.Nearest { return c.Foot })
 	}
 	return checker{code: FootClearance, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
 		return append(r.spaceTerms(u),
@@ -153,30 +128,49 @@ func (r *rig) footChecker() checker {
 	}}
 }
 
+// leastClearance fills in the least clearance over all profiles that the swing
+// may take; none is left where it can't be worked out.
+func (r *rig) leastClearance(u trial, side scenario, f figure, of func(space.Clearance) space.Nearest) figure {
+	swing := r.swingAt(u, r.lowHeight(side), true)
+	for i, ground := range r.lie.grounds(worst(side)) {
+		c, err := space.Clearances(ground, swing)
+		if err != nil {
+			f.capacity = 0
+			return f
+		}
+		if low := of(c); i == 0 || float64(low.Clearance) < f.capacity {
+			f.capacity, f.where.AtRad, f.where.Along = float64(low.Clearance), low.Angle, low.Along
+		}
+	}
+	return f
+}
+
 // stemClearanceChecker compares the room between the swing line and the stem
-// with the standard's, and with the outline of a body about the seat.
+// with the standard's, and the room that a launch off the line leaves with the
+// outline of a body.
 func (r *rig) stemClearanceChecker() checker {
+	body := r.rules.bodyOutline.Value
 	try := func(u trial, side scenario) figure {
+		where := Where{Part: r.on.stem().member.ID, Case: string(StemClearance)}
 		rule := space.LinearRule{PerLine: r.rules.sideShare.Value, Constant: quantity.Length(r.rules.sideConstant.Value)}
-		required := math.Max(float64(rule.For(u.line)), r.rules.bodyOutline.Value)
-		return figure{required, r.stemDistance(u, side), Where{Part: r.on.stem().member.ID, Case: string(StemClearance)}}
+		return worse(
+			figure{math.Max(float64(rule.For(u.line)), body), r.stemDistance(r.seatLine(u, side), u), where},
+			figure{body, r.stemDistance(r.seatReach(u, side), u), where})
 	}
 	return checker{code: StemClearance, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
 		return append(r.spaceTerms(u), factTerm("k", "room to the stem for each metre of line", r.rules.sideShare),
-			factTerm("c_0", "and a constant", r.rules.sideConstant), factTerm("c_b", "reach of arms and legs about the seat", r.rules.bodyOutline))
+			factTerm("c_0", "and a constant", r.rules.sideConstant), factTerm("c_b", "reach of arms and legs about the seat", r.rules.bodyOutline),
+			factTerm("psi", "by how much a launch may leave the swing line", r.rules.sidewaysLaunch),
+			Term{Symbol: "y", Name: "how far such a launch drifts to the side of the plumb line", Value: float64(r.drift(u)), Unit: "m"})
 	}}
 }
 
-// stemDistance is the least distance in plan from the path of the seat to the
+// stemDistance is the least distance in plan from where the seat goes to the
 // face of the stem.
-func (r *rig) stemDistance(u trial, side scenario) float64 {
-	hang := r.on.position(float64(r.armNear(side)))
+func (r *rig) stemDistance(seat space.Reach, u trial) float64 {
 	stem := r.on.stem()
-	seatHeight := math.Max(0, hang.Z-float64(u.line))
-	axis := stem.position(math.Min(seatHeight, stem.length()))
-	half := float64(u.line) * u.amplitude.Sin()
-	people := space.People{Hang: hang, SwingAzimuth: r.azimuth, Ahead: quantity.Length(half), Behind: quantity.Length(half)}
-	return math.Max(0, float64(people.Distance(axis))-radius(stem, math.Min(seatHeight, stem.length())))
+	height := math.Min(math.Max(0, seat.Hang.Z-float64(u.line)), stem.length())
+	return math.Max(0, float64(seat.Polygon(0, 0).Distance(stem.position(height)))-radius(stem, height))
 }
 
 // armNear is the arm where a nearer hang is worse.
@@ -191,11 +185,15 @@ func (r *rig) fallChecker() checker {
 	try := func(u trial, side scenario) figure {
 		f := figure{capacity: r.rules.fallLimit.Value, where: Where{Part: "seat", Case: string(FallHeight)}}
 		swing := r.swingAt(u, r.highHeight(side), false)
-		high, err := space.Fall(r.ground(-worst(side)), swing)
-		if err != nil {
-			return figure{demand: 1}
+		for _, ground := range r.lie.grounds(-worst(side)) {
+			high, err := space.Fall(ground, swing)
+			if err != nil {
+				return figure{demand: 1}
+			}
+			if float64(high.Height) > f.demand {
+				f.demand, f.where.AtRad, f.where.Along = float64(high.Height), high.Angle, high.Along
+			}
 		}
-		f.demand, f.where.AtRad, f.where.Along = float64(high.Height), high.Angle, high.Along
 		f.demand = math.Max(f.demand, r.flightFall(u, swing))
 		return f
 	}
@@ -204,11 +202,20 @@ func (r *rig) fallChecker() checker {
 	}}
 }
 
-// flightFall is the greatest height above ground of a rider who lets go. Only
-// where the ground beyond the reach of the line lies lower than all within can
-// it pass that of the seat; elsewhere it is not worked out.
+// flightFall is the greatest height above ground of a rider who lets go, over
+// all profiles that the swing may take.
 func (r *rig) flightFall(u trial, s space.Swing) float64 {
-	ground := r.ground(-1)
+	greatest := 0.0
+	for _, ground := range r.lie.grounds(-1) {
+		greatest = math.Max(greatest, flightFallOver(ground, u, s))
+	}
+	return greatest
+}
+
+// flightFallOver takes one profile. Only where the ground beyond the reach of
+// the line lies lower than all within can a flight pass the seat's height of
+// fall; elsewhere it is not worked out.
+func flightFallOver(ground space.Ground, u trial, s space.Swing) float64 {
 	reach := quantity.Length(float64(u.line) * u.amplitude.Sin())
 	within := min(ground.At(-reach), ground.At(reach))
 	beyond := within
@@ -227,35 +234,14 @@ func (r *rig) flightFall(u trial, s space.Swing) float64 {
 	return float64(height)
 }
 
-// obstacleChecker compares the room between a thing on the ground and the line
-// along which seat and let-go flights go with the outline of a body.
-func (r *rig) obstacleChecker(index int) checker {
-	o := &r.h.Obstacles[index]
-	distance, size := resolve(r.k, o.Distance), resolve(r.k, o.Radius)
-	at := quantity.Heading(o.Azimuth.Value, 0).Scale(float64(distance.Value))
-	try := func(u trial, side scenario) figure {
-		ahead, behind := r.keptClear(u)
-		people := space.People{Hang: r.hangPoint(), SwingAzimuth: r.azimuth, Ahead: ahead, Behind: behind}
-		doubt := quantity.Length(quantity.Tail * float64(distance.Sd))
-		room := people.Distance(at) - size.High() - doubt
-		if side == favourable {
-			room = people.Distance(at) - size.Low() + doubt
-		}
-		return figure{r.rules.bodyOutline.Value, math.Max(0, float64(room)), Where{Part: o.What, Case: string(Obstructed)}}
-	}
-	return checker{code: Obstructed, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
-		return append(r.spaceTerms(u),
-			Term{Symbol: "d", Name: "distance from the stem to " + o.What, Value: float64(distance.Value), Unit: "m", Sd: float64(distance.Sd), How: distance.How,
-				Path: element(r.at+".obstacles", index)},
-			factTerm("c_b", "reach of arms and legs about the seat", r.rules.bodyOutline))
-	}}
-}
-
 func (r *rig) spaceTerms(u trial) []Term {
 	h, measured := r.hangHeight()
 	height := Term{Symbol: "H", Name: "limb's underside above the ground", Value: float64(h.Value), Unit: "m", Sd: float64(h.Sd), How: h.How, Path: r.at + ".height"}
-	if !measured {
+	switch {
+	case !measured:
 		height.Path, height.Note = "", "worked out from the stem as if the ground were level"
+	case r.h.Height == nil:
+		height.Path, height.Note = r.path+".ground", "by the shape of the tree over the spot heights about it"
 	}
 	return []Term{
 		height,

@@ -17,14 +17,14 @@ func (r *rig) togetherReasons(u trial) []Reason {
 			add(element(r.path+".hangs", i), other.ID)
 		}
 	}
-	band := r.band(u)
+	area := r.keptClearArea(u)
 	for _, n := range r.neighbours() {
 		for i := range n.s.Hangs {
 			other := &n.s.Hangs[i]
 			at := n.shapes[other.Member].position(float64(other.At.Value)).Add(n.offset)
 			// However that one swings, it reaches no farther than its own flights.
 			reach := 2*other.Line.Value + quantity.Length(r.rules.clearFirm.Value)
-			if band.Distance(at) < reach {
+			if area.Distance(at) < reach {
 				add(element(n.path+".hangs", i), other.ID)
 			}
 		}

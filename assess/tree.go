@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"boughline/engine/space"
 	"boughline/engine/wood"
 	"boughline/knowledge"
 	"boughline/quantity"
@@ -20,6 +21,8 @@ type tree struct {
 	sway    *treeSway // worked out when first asked for
 	site    []*tree   // all trees of the survey, this one among them
 	tall    quantity.Length
+	frames  map[*shape]*limbFrame
+	joined  *space.Terrain // the spot heights about the tree, joined when first asked for
 }
 
 // species is what the wood of a tree can bear.
@@ -31,7 +34,7 @@ type species struct {
 }
 
 func newTree(k *knowledge.Base, r rules, s *survey.Survey, index int) (*tree, error) {
-	t := &tree{k: k, rules: r, survey: s, s: &s.Trees[index], path: element("trees", index)}
+	t := &tree{k: k, rules: r, survey: s, s: &s.Trees[index], path: element("trees", index), frames: map[*shape]*limbFrame{}}
 	t.shapes = make(map[string]*shape, len(t.s.Members))
 	for i := range t.s.Members {
 		t.place(i)

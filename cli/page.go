@@ -76,9 +76,10 @@ func limits(l assess.Limits) string {
 	if l.Riders > 1 {
 		text = fmt.Sprintf("riders together at most %s, never more than %d", wording.AtMost(float64(l.Mass), "kg"), l.Riders)
 	}
-	text += fmt.Sprintf("; %s to each side at most; stop at gusts (3 s) of %s at 10 m in the open%s; line %s; keep %s clear each way along the swing line; fall from up to %s; load test first: %s of dead mass",
+	text += fmt.Sprintf("; %s to each side at most; stop at gusts (3 s) of %s at 10 m in the open%s; line %s; keep %s clear each way along the swing line (the larger of %s by let-go flight on this ground and %s by the standard for level ground); fall from up to %s (standard for level ground: %s); load test first: %s of dead mass",
 		wording.AtMost(float64(l.Amplitude), "rad"), wording.AtMost(float64(l.Gust), "m/s"), beaufort(l), wording.Quantity(float64(l.Line), "m"),
-		wording.Quantity(float64(l.KeptClear), "m"), wording.Quantity(float64(l.FallFrom), "m"), wording.Quantity(float64(l.TestMass), "kg"))
+		wording.Quantity(float64(l.KeptClear), "m"), wording.Quantity(float64(l.LetGo), "m"), wording.Quantity(float64(l.StandardClear), "m"),
+		wording.Quantity(float64(l.FallFrom), "m"), wording.Quantity(float64(l.StandardFall), "m"), wording.Quantity(float64(l.TestMass), "kg"))
 	if len(l.Departures) > 0 {
 		text += "; stated departure, to be signed for: " + wording.Departures(l.Departures)
 	}

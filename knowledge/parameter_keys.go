@@ -147,6 +147,7 @@ const ( // Swing and riders.
 	KeptClearFirm       = "kept-clear-firm"
 	KeptClearLoose      = "kept-clear-loose"
 	KeptClearWidth      = "kept-clear-width"
+	SidewaysLaunch      = "sideways-launch"
 
 	// Chance.
 	DiameterCorrelation    = "diameter-correlation"

@@ -30,6 +30,9 @@ type Ground struct {
 	// Along holds points on the swing line: At is counted from the plumb line
 	// towards SwingAzimuth, Height from the ground at the plumb line.
 	Along []GroundPoint `json:"along"`
+	// Across holds points on the line square to it, counted to the right of
+	// SwingAzimuth.
+	Across []GroundPoint `json:"across,omitempty"`
 	// Surface is a row of the surface table: turf, soil, wood chips...
 	Surface string `json:"surface"`
 	// DepthLoose is the depth of loose fill, where there is any.
@@ -48,13 +51,41 @@ type Spot struct {
 	Distance ChosenLength `json:"distance"`
 }
 
-// Obstacle is a thing on the ground that a rider must not meet, a disc in
-// plan, seen from the foot of the stem.
+// What an obstacle is to the people of a hang.
+const (
+	Solid = "solid" // a stump, a rock, a fence: nobody may be thrown against it
+	Water = "water" // nobody may land in it
+	Path  = "path"  // other people walk there: it stays outside the kept-clear ground
+)
+
+// Obstacle is a thing on the ground that riders must not meet, seen from the
+// foot of the stem: a disc; with Corners a line from there through them, such
+// as a fence; an area, such as a pond, where Area is set.
 type Obstacle struct {
 	What     string         `json:"what"`
+	Kind     string         `json:"kind,omitempty"` // Solid where left out
 	Azimuth  MeasuredAngle  `json:"azimuth"`
 	Distance MeasuredLength `json:"distance"`
-	Radius   MeasuredLength `json:"radius"`
+	// Radius is that of the disc, or half the thickness of the line.
+	Radius  MeasuredLength `json:"radius"`
+	Corners []Spot         `json:"corners,omitempty"`
+	Area    bool           `json:"area,omitempty"`
+}
+
+// Lie is the lie of the land about a tree: spot heights that are joined into
+// triangles. It serves every hang that has no ground of its own.
+type Lie struct {
+	Spots      []SpotHeight    `json:"spots"`
+	Surface    string          `json:"surface"`
+	DepthLoose *MeasuredLength `json:"depth_loose,omitempty"`
+}
+
+// SpotHeight is the height of the ground at one place, counted from the ground
+// at the foot of the stem.
+type SpotHeight struct {
+	Azimuth  ChosenAngle    `json:"azimuth"`
+	Distance ChosenLength   `json:"distance"`
+	Height   MeasuredLength `json:"height"`
 }
 
 // Postures of a rider.

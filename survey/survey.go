@@ -65,8 +65,12 @@ type Tree struct {
 	Looks    []Look          `json:"looks,omitempty"`
 	Findings []Finding       `json:"findings,omitempty"`
 	Stood    []Gust          `json:"stood,omitempty"`
-	Hangs    []Hang          `json:"hangs,omitempty"`
-	Note     string          `json:"note,omitempty"`
+	// Ground, Obstacles and WayIn hold for every hang of the tree.
+	Ground    *Lie       `json:"ground,omitempty"`
+	Obstacles []Obstacle `json:"obstacles,omitempty"`
+	WayIn     []Spot     `json:"way_in,omitempty"`
+	Hangs     []Hang     `json:"hangs,omitempty"`
+	Note      string     `json:"note,omitempty"`
 }
 
 // Crown is the outline of the crown, an ellipse in elevation.

@@ -33,12 +33,33 @@ func hang(t *rapid.T, s *survey.Survey, members []survey.Member, id string) surv
 		h.Waiting = append(h.Waiting, spot(t))
 		h.WayIn = append(h.WayIn, spot(t))
 	}
+	h.Obstacles = obstacles(t)
+	return h
+}
+
+func obstacles(t *rapid.T) (list []survey.Obstacle) {
 	for range rapid.IntRange(0, 2).Draw(t, "obstacles") {
-		h.Obstacles = append(h.Obstacles, survey.Obstacle{
-			What: text().Draw(t, "what"), Azimuth: angle(0, 360)(t), Distance: length(1, 20)(t), Radius: length(0.1, 2)(t),
+		o := survey.Obstacle{
+			What: text().Draw(t, "what"), Kind: rapid.SampledFrom([]string{"", survey.Solid, survey.Water, survey.Path}).Draw(t, "kind"),
+			Azimuth: angle(0, 360)(t), Distance: length(1, 20)(t), Radius: length(0.1, 2)(t), Area: yesOrNo(t),
+		}
+		for range rapid.IntRange(0, 3).Draw(t, "corners") {
+			o.Corners = append(o.Corners, spot(t))
+		}
+		list = append(list, o)
+	}
+	return list
+}
+
+// lie is a ring of spot heights about the stem.
+func lie(t *rapid.T) survey.Lie {
+	l := survey.Lie{Surface: rapid.SampledFrom([]string{"turf", "soil", "sand"}).Draw(t, "surface"), DepthLoose: maybe(t, "depth", length(0, 0.5))}
+	for i := range rapid.IntRange(3, 8).Draw(t, "spots") {
+		l.Spots = append(l.Spots, survey.SpotHeight{
+			Azimuth: chosenAngle(float64(45*i), float64(45*i+20))(t), Distance: chosen(rapid.Float64Range(5, 20).Draw(t, "distance")), Height: length(-2, 2)(t),
 		})
 	}
-	return h
+	return l
 }
 
 func ground(t *rapid.T) survey.Ground {
@@ -48,6 +69,9 @@ func ground(t *rapid.T) survey.Ground {
 	}
 	for i := range rapid.IntRange(1, 5).Draw(t, "points") {
 		g.Along = append(g.Along, survey.GroundPoint{At: chosen(float64(i)*2 - 4), Height: length(-2, 2)(t)})
+	}
+	for i := range rapid.IntRange(0, 3).Draw(t, "points across") {
+		g.Across = append(g.Across, survey.GroundPoint{At: chosen(float64(i)*2 - 2), Height: length(-2, 2)(t)})
 	}
 	return g
 }

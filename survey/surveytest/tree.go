@@ -35,6 +35,10 @@ func tree(t *rapid.T, s *survey.Survey, i int) survey.Tree {
 	for range rapid.IntRange(0, 2).Draw(t, "gusts") {
 		tree.Stood = append(tree.Stood, gust(t))
 	}
+	tree.Ground, tree.Obstacles = maybe(t, "ground", lie), obstacles(t)
+	for range rapid.IntRange(0, 2).Draw(t, "way in") {
+		tree.WayIn = append(tree.WayIn, spot(t))
+	}
 	for j := range rapid.IntRange(0, 2).Draw(t, "hangs") {
 		tree.Hangs = append(tree.Hangs, hang(t, s, tree.Members, fmt.Sprintf("hang %d.%d", i+1, j+1)))
 	}
