@@ -19,13 +19,17 @@ func (r *rig) limbClearanceChecker() (checker, bool) {
 	body := r.rules.bodyOutline.Value
 	try := func(u trial, side scenario) figure {
 		worst := figure{demand: body, capacity: greatestMargin, where: Where{Case: string(LimbInPath)}}
+		if r.hasty {
+			worst.capacity = body
+		}
 		paths, top := r.seatPaths(u, side), r.lineTop(side)
+		highest := paths[0][0].Z // of the seat, at either end of its arc
 		reachable := r.reach(u).Polygon(0, 0)
 		reach := float64(u.line)*(1+math.Tan(float64(angle(r.rules.sidewaysLaunch)))) + top.Sub(r.hangPoint()).Norm()
 		for i := range around {
 			w := &around[i]
 			near := w.fromHang - reach // no point of the swing comes nearer
-			if w.figure(body, near).margin() < worst.margin() {
+			if w.figure(body, math.Max(near, w.lowest-highest)).margin() < worst.margin() {
 				worst = worse(worst, w.figure(body, w.roomOf(paths)))
 			}
 			if w.figure(lineRoom, near).margin() < worst.margin() {
@@ -67,6 +71,7 @@ type timber struct {
 	stands bool // on the ground: a stem of a neighbour
 	// fromHang is the distance of its face from the hang point.
 	fromHang float64
+	lowest   float64 // height of its underside
 }
 
 // woodAround lists the wood near the swing, the nearest first. Of the hang's
@@ -79,6 +84,7 @@ func (r *rig) woodAround() []timber {
 	add := func(w timber, offset quantity.Vec3) {
 		for i := range w.points {
 			w.points[i] = w.points[i].Add(offset)
+			w.lowest = math.Min(w.lowest, w.points[i].Z-w.radii[i])
 		}
 		if w.fromHang = w.room([]quantity.Vec3{hang, hang}); w.fromHang < near {
 			list = append(list, w)
@@ -116,7 +122,7 @@ const besideHang = 1.0
 
 // stretch is a part of a member with its corners.
 func (s *shape) stretch(from, to float64) timber {
-	w := timber{name: s.member.ID}
+	w := timber{name: s.member.ID, lowest: math.Inf(1)}
 	add := func(at float64) {
 		w.points = append(w.points, s.position(at))
 		w.radii = append(w.radii, radius(s, at))

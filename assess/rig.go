@@ -26,6 +26,9 @@ type rig struct {
 	stemCut []stemCut
 	lie     *lie // nil where the ground is not known
 	asked   trial
+	// hasty lets checks stop at a margin of 1: whether they hold is all that
+	// is asked for.
+	hasty bool
 	// Worked out so far.
 	cleared map[clearKey]clearLengths
 	pulls   map[pullKey]peak
@@ -41,12 +44,8 @@ type limbPart struct {
 }
 
 func (t *tree) newRig(index int) (*rig, error) {
-	r := &rig{tree: t, h: &t.s.Hangs[index], at: element(t.path+".hangs", index), cleared: map[clearKey]clearLengths{}, pulls: map[pullKey]peak{}, drifts: map[quantity.Angle]quantity.Length{}}
-	r.on = t.shapes[r.h.Member]
-	r.arm = resolve(t.k, r.h.At)
+	r := t.emptyRig(&t.s.Hangs[index], element(t.path+".hangs", index))
 	r.findShared()
-	r.azimuth = r.swingAzimuth()
-	r.heading = quantity.Heading(r.azimuth, 0)
 	if r.on.parent == nil {
 		return nil, fmt.Errorf("%s.member: %q is the stem; a swing hangs from a limb", r.at, r.h.Member)
 	}
@@ -54,26 +53,49 @@ func (t *tree) newRig(index int) (*rig, error) {
 	if r.lie, err = r.findLie(); err != nil {
 		return nil, err
 	}
-	if r.bough, err = t.newBough(r.on, r.arm); err != nil {
-		return nil, fmt.Errorf("%s: limb %q: %w", r.at, r.h.Member, err)
+	return r, r.mechanics()
+}
+
+// emptyRig is a hang before anything of it was worked out.
+func (t *tree) emptyRig(h *survey.Hang, at string) *rig {
+	r := &rig{tree: t, h: h, at: at, on: t.shapes[h.Member], arm: resolve(t.k, h.At)}
+	r.forget()
+	if r.on != nil {
+		r.azimuth = r.swingAzimuth()
+		r.heading = quantity.Heading(r.azimuth, 0)
+	}
+	return r
+}
+
+// forget drops what was worked out for one swing direction.
+func (r *rig) forget() {
+	r.cleared = map[clearKey]clearLengths{}
+	r.pulls = map[pullKey]peak{}
+	r.drifts = map[quantity.Angle]quantity.Length{}
+	r.springs.factors = map[factorKey]float64{}
+}
+
+// mechanics works out what the limb, the stem and the wind are to a swing from
+// this hang point.
+func (r *rig) mechanics() error {
+	var err error
+	if r.bough, err = r.newBough(r.on, r.arm); err != nil {
+		return fmt.Errorf("%s: limb %q: %w", r.at, r.h.Member, err)
 	}
 	if r.springs, err = r.springsAtHang(); err != nil {
-		return nil, fmt.Errorf("%s: limb %q: %w", r.at, r.h.Member, err)
+		return fmt.Errorf("%s: limb %q: %w", r.at, r.h.Member, err)
 	}
-	if _, err = t.treeSway(); err != nil {
-		return nil, fmt.Errorf("%s: %w", t.path, err)
+	if _, err = r.treeSway(); err != nil {
+		return fmt.Errorf("%s: %w", r.path, err)
 	}
 	r.cutLimbs()
-	if r.air, err = t.crownWind(); err != nil {
-		return nil, fmt.Errorf("%s: %w", t.path, err)
+	if r.air, err = r.crownWind(); err != nil {
+		return fmt.Errorf("%s: %w", r.path, err)
 	}
 	r.cutStem()
-	gust, err := t.askedGust()
-	if err != nil {
-		return nil, err
-	}
+	gust, err := r.askedGust()
 	r.asked = trial{mass: r.riders.design, amplitude: r.h.Amplitude.Value, gust: gust, line: r.h.Line.Value}
-	return r, nil
+	return err
 }
 
 // findShared looks up the riders and the chain that the hang names.
