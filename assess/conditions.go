@@ -243,7 +243,7 @@ func (r *rig) fallAt(u trial) quantity.Length {
 		}
 		fall = max(fall, high.Height)
 	}
-	return max(fall, quantity.Length(math.Min(greatestMargin, r.flightFall(u, swing))))
+	return quantity.Length(math.Min(greatestMargin, r.flightFall(swing, float64(fall))))
 }
 
 func (r *rig) looseSurface() bool {

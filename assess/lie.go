@@ -83,7 +83,7 @@ func profileOf(section []space.Section, doubt quantity.Length) space.Ground {
 		}
 		g.Stations = append(g.Stations, space.Point{Along: p.Along, Height: p.Height + doubt*quantity.Tail*sd})
 	}
-	return g
+	return g.Straightened()
 }
 
 func (r *rig) lieOfHang(g *survey.Ground) *lie {

@@ -11,8 +11,8 @@ type battery struct {
 
 func (r *rig) battery() battery {
 	b := battery{calm: r.windCheckers(), space: r.spaceCheckers()}
-	b.lighter = append(r.strengthCheckers(), r.chanceCheckers()...)
-	b.lighter = append(b.lighter, r.gearCheckers()...)
+	b.lighter = append(r.gearCheckers(), r.strengthCheckers()...) // the quickest first
+	b.lighter = append(b.lighter, r.chanceCheckers()...)
 	return b
 }
 

@@ -24,7 +24,6 @@ func (r *rig) limbClearanceChecker() (checker, bool) {
 		}
 		paths, top := r.seatPaths(u, side), r.lineTop(side)
 		highest := paths[0][0].Z // of the seat, at either end of its arc
-		reachable := r.reach(u).Polygon(0, 0)
 		reach := float64(u.line)*(1+math.Tan(float64(angle(r.rules.sidewaysLaunch)))) + top.Sub(r.hangPoint()).Norm()
 		for i := range around {
 			w := &around[i]
@@ -36,7 +35,7 @@ func (r *rig) limbClearanceChecker() (checker, bool) {
 				worst = worse(worst, w.figure(lineRoom, w.roomOfLine(top, paths[0])))
 			}
 			if w.stands {
-				worst = worse(worst, w.figure(body, float64(reachable.Distance(w.points[0]))-w.radii[0]))
+				worst = worse(worst, w.figure(body, float64(r.reach(u).Polygon(0, 0).Distance(w.points[0]))-w.radii[0]))
 			}
 		}
 		return worst

@@ -239,11 +239,16 @@ func (w Swing) Fall(line quantity.Length, amplitude quantity.Angle) quantity.Len
 // Asked returns the hang as a survey would ask for it, with a waiting place
 // beside the ground that is kept clear.
 func (w Swing) Asked(id string, line quantity.Length, amplitude quantity.Angle) survey.Hang {
+	h := w.asked(id, line, amplitude)
+	r := w.rigFor(&h)
+	h.Waiting = []survey.Spot{r.waitingPlace(r.clearTrial(r.asked))}
+	return h
+}
+
+func (w Swing) asked(id string, line quantity.Length, amplitude quantity.Angle) survey.Hang {
 	h := *w.rig.h
 	h.ID = id
 	h.Line, h.Amplitude = survey.ChosenLength{Value: line}, survey.ChosenAngle{Value: amplitude}
-	r := w.rigFor(&h)
-	h.Waiting = []survey.Spot{r.waitingPlace(r.clearTrial(r.asked))}
 	return h
 }
 
@@ -262,4 +267,18 @@ func (w Swing) rigFor(h *survey.Hang) *rig {
 	r.h = h
 	r.asked.line, r.asked.amplitude = h.Line.Value, h.Amplitude.Value
 	return &r
+}
+
+// Conditions returns what follows from all that is no check: findings, looks,
+// unions, gear, ground, and what is above the riders. People who wait are left
+// out: where they do is proposed last.
+func (w Swing) Conditions(line quantity.Length, amplitude quantity.Angle) Outcome {
+	h := w.asked("", line, amplitude)
+	outcome := MayHang
+	for _, reason := range w.rigFor(&h).reasons(nil) {
+		if reason.Code != WaitingNotStated {
+			outcome = max(outcome, reason.Outcome)
+		}
+	}
+	return outcome
 }

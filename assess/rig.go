@@ -33,6 +33,7 @@ type rig struct {
 	cleared map[clearKey]clearLengths
 	pulls   map[pullKey]peak
 	drifts  map[quantity.Angle]quantity.Length // by amplitude, of a line of 1 m
+	clear   clearances
 }
 
 // limbPart is one limb of the load path with its sections: the first lies at
@@ -73,6 +74,7 @@ func (r *rig) forget() {
 	r.pulls = map[pullKey]peak{}
 	r.drifts = map[quantity.Angle]quantity.Length{}
 	r.springs.factors = map[factorKey]float64{}
+	r.clear = clearances{}
 }
 
 // mechanics works out what the limb, the stem and the wind are to a swing from

@@ -131,18 +131,39 @@ func (r *rig) footChecker() checker {
 // leastClearance fills in the least clearance over all profiles that the swing
 // may take; none is left where it can't be worked out.
 func (r *rig) leastClearance(u trial, side scenario, f figure, of func(space.Clearance) space.Nearest) figure {
-	swing := r.swingAt(u, r.lowHeight(side), true)
-	for i, ground := range r.lie.grounds(worst(side)) {
-		c, err := space.Clearances(ground, swing)
-		if err != nil {
-			f.capacity = 0
-			return f
-		}
+	for i, c := range r.clearances(u, side) {
 		if low := of(c); i == 0 || float64(low.Clearance) < f.capacity {
 			f.capacity, f.where.AtRad, f.where.Along = float64(low.Clearance), low.Angle, low.Along
 		}
 	}
 	return f
+}
+
+// clearances are those over each profile, none where they can't be worked out.
+// Seat and feet ask for the same ones one after the other.
+func (r *rig) clearances(u trial, side scenario) []space.Clearance {
+	if r.clear.known && r.clear.trial == u && r.clear.side == side {
+		return r.clear.list
+	}
+	swing := r.swingAt(u, r.lowHeight(side), true)
+	r.clear = clearances{known: true, trial: u, side: side}
+	for _, ground := range r.lie.grounds(worst(side)) {
+		c, err := space.Clearances(ground, swing)
+		if err != nil {
+			r.clear.list = nil
+			break
+		}
+		r.clear.list = append(r.clear.list, c)
+	}
+	return r.clear.list
+}
+
+// clearances are those worked out last.
+type clearances struct {
+	known bool
+	trial trial
+	side  scenario
+	list  []space.Clearance
 }
 
 // stemClearanceChecker compares the room between the swing line and the stem
@@ -194,7 +215,10 @@ func (r *rig) fallChecker() checker {
 				f.demand, f.where.AtRad, f.where.Along = float64(high.Height), high.Angle, high.Along
 			}
 		}
-		f.demand = math.Max(f.demand, r.flightFall(u, swing))
+		if r.hasty && !holds(f.margin()) {
+			return f
+		}
+		f.demand = r.flightFall(swing, f.demand)
 		return f
 	}
 	return checker{code: FallHeight, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
@@ -203,35 +227,26 @@ func (r *rig) fallChecker() checker {
 }
 
 // flightFall is the greatest height above ground of a rider who lets go, over
-// all profiles that the swing may take.
-func (r *rig) flightFall(u trial, s space.Swing) float64 {
-	greatest := 0.0
+// all profiles that the swing may take, at least that of the seat. It is worked
+// out only where it can be the greater.
+func (r *rig) flightFall(s space.Swing, seat float64) float64 {
+	greatest := seat
 	for _, ground := range r.lie.grounds(-1) {
-		greatest = math.Max(greatest, flightFallOver(ground, u, s))
+		enough := greatest
+		if r.hasty {
+			enough = math.Max(enough, r.rules.fallLimit.Value)
+		}
+		most, err := space.FlightFallAtMost(ground, s)
+		if err == nil && float64(most) <= enough {
+			continue
+		}
+		height, err := space.FlightFall(ground, s)
+		if err != nil { // Fall has refused the same swing
+			return math.Inf(1)
+		}
+		greatest = math.Max(greatest, float64(height))
 	}
 	return greatest
-}
-
-// flightFallOver takes one profile. Only where the ground beyond the reach of
-// the line lies lower than all within can a flight pass the seat's height of
-// fall; elsewhere it is not worked out.
-func flightFallOver(ground space.Ground, u trial, s space.Swing) float64 {
-	reach := quantity.Length(float64(u.line) * u.amplitude.Sin())
-	within := min(ground.At(-reach), ground.At(reach))
-	beyond := within
-	for _, station := range ground.Stations {
-		if station.Along < -reach || station.Along > reach {
-			beyond = min(beyond, station.Height)
-		}
-	}
-	if beyond >= within {
-		return 0
-	}
-	height, err := space.FlightFall(ground, s)
-	if err != nil { // Fall has refused the same swing
-		return math.Inf(1)
-	}
-	return float64(height)
 }
 
 func (r *rig) spaceTerms(u trial) []Term {

@@ -21,7 +21,7 @@ func TestRowCountsAndColumnSums(t *testing.T) {
 		sums  map[string]float64
 	}{
 		{"sources", 232, nil},
-		{"parameters", 150, map[string]float64{"value": 6354.231301, "low": 6232.779301, "high": 6460.949301}},
+		{"parameters", 151, map[string]float64{"value": 6364.231301, "low": 6242.779301, "high": 6470.949301}},
 		{"wood", 241, map[string]float64{
 			"mor_mpa": 12048.5, "mor_low_mpa": 2016.9, "mor_sd_mpa": 482.34, "moe_mpa": 1926990,
 			"proportional_limit_mpa": 1583.6, "compression_mpa": 5083.2, "shear_mpa": 1436.62,

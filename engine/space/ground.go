@@ -35,6 +35,24 @@ func (g Ground) At(along quantity.Length) quantity.Length {
 	return a.Height + (b.Height-a.Height)*(along-a.Along)/(b.Along-a.Along)
 }
 
+// Straightened leaves out the stations at which the slope does not change.
+func (g Ground) Straightened() Ground {
+	var kept []Point
+	for i, p := range g.Stations {
+		if i > 0 && i < len(g.Stations)-1 && straight(kept[len(kept)-1], p, g.Stations[i+1]) {
+			continue
+		}
+		kept = append(kept, p)
+	}
+	return Ground{kept}
+}
+
+// straight reports whether b lies on the line from a to c, to rounding.
+func straight(a, b, c Point) bool {
+	share := (b.Along - a.Along) / (c.Along - a.Along)
+	return math.Abs(float64(a.Height+share*(c.Height-a.Height)-b.Height)) < levelWithin
+}
+
 // Mirrored returns the profile seen from the other side of the swing line.
 func (g Ground) Mirrored() Ground {
 	n := len(g.Stations)

@@ -98,8 +98,9 @@ func (s Swing) bestRelease(g Ground, value func(q float64) float64) (at, greates
 // and those at which the seat passes into or out of the ground.
 func (s Swing) jumps(g Ground) []float64 {
 	edges := []float64{0, float64(s.Amplitude)}
+	reach := quantity.Length(s.farthestAtMost(g))
 	for _, station := range g.Stations {
-		if station.Along <= 0 {
+		if station.Along <= 0 || station.Along > reach {
 			continue
 		}
 		last := float64(s.Amplitude)

@@ -219,6 +219,30 @@ func TestFlightFallCoversEveryFlight(t *testing.T) {
 	})
 }
 
+// The bound holds over any ground, and on a gentle slope it is near.
+func TestFlightFallBound(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		g, s := randomGround(t), randomSwing(t)
+		bound, err := FlightFallAtMost(g, s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		got, err := FlightFall(g, s)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if got > bound+1e-6 {
+			t.Fatalf("flights reach %v m above ground, the bound is %v m", got, bound)
+		}
+	})
+	s := Swing{HangHeight: 4.6, Line: 4, Amplitude: 60 * quantity.Degree}
+	gentle := Ground{Stations: []Point{{-40, -2.4}, {40, 2.4}}}
+	bound, _ := FlightFallAtMost(gentle, s)
+	if got, err := FlightFall(gentle, s); err != nil || bound-got > 0.01 {
+		t.Errorf("on a slope of 6 %% flights reach %v m, the bound is %v m (%v)", got, bound, err)
+	}
+}
+
 func BenchmarkLetGo(b *testing.B) {
 	g := Ground{Stations: []Point{{-40, 1.9}, {-8, 1.6}, {-2.25, 1.5}, {-2.2, 0}, {7.6, -0.2}, {7.65, -1}, {40, -1.5}}}
 	s := Swing{HangHeight: 5.4, Line: 4.2, FootReach: 0.35, FootOffset: -0.3, Amplitude: 70 * quantity.Degree}

@@ -2,6 +2,7 @@ package space
 
 import (
 	"math"
+	"slices"
 	"strings"
 	"testing"
 
@@ -149,5 +150,17 @@ func TestTerrainRefuses(t *testing.T) {
 		if _, err := NewTerrain(spots); err == nil || !strings.Contains(err.Error(), want) {
 			t.Errorf("%q: got %v", want, err)
 		}
+	}
+}
+
+// A profile with needless stations is the same ground without them.
+func TestStraightened(t *testing.T) {
+	g := Ground{Stations: []Point{{-4, 1}, {-2, 1}, {0, 1}, {1, 1.5}, {2, 2}, {3, 2.5}, {5, 0}}}
+	got := g.Straightened()
+	if want := []Point{{-4, 1}, {0, 1}, {3, 2.5}, {5, 0}}; !slices.Equal(got.Stations, want) {
+		t.Errorf("got %v, want %v", got.Stations, want)
+	}
+	for x := quantity.Length(-6); x <= 7; x += 0.37 {
+		near(t, "height", float64(got.At(x)), float64(g.At(x)), 1e-12)
 	}
 }

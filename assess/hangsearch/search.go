@@ -1,0 +1,185 @@
+package hangsearch
+
+import (
+	"context"
+	"fmt"
+	"slices"
+
+	"boughline/assess"
+	"boughline/knowledge"
+	"boughline/quantity"
+	"boughline/survey"
+)
+
+// Aim says which of the hangs that serve is the best.
+type Aim string
+
+// The aims.
+const (
+	LongestLine Aim = "longest-line"
+	LowestFall  Aim = "lowest-fall"
+	MostInHand  Aim = "most-in-hand"
+)
+
+// Aims lists the aims.
+func Aims() []Aim { return []Aim{LongestLine, LowestFall, MostInHand} }
+
+// Options say what is looked for. The zero value looks at every tree and every
+// group for the longest line.
+type Options struct {
+	Aim    Aim
+	Trees  []string // their ids; none means all
+	Groups []string // of riders; none means all
+	// Amplitudes to each side that are tried, the widest first; none means 50,
+	// 40, 30 and 20 degrees. The first at which a limb serves is taken.
+	Amplitudes []quantity.Angle
+	// Shortest is the shortest line worth a swing; 0 means 2 m (house).
+	Shortest quantity.Length
+	// Progress is called as limbs and groups are done, from one goroutine.
+	Progress func(done, of int)
+}
+
+func (o Options) filled(s *survey.Survey) Options {
+	if o.Aim == "" {
+		o.Aim = LongestLine
+	}
+	if len(o.Groups) == 0 {
+		for _, r := range s.Riders {
+			o.Groups = append(o.Groups, r.ID)
+		}
+	}
+	if len(o.Amplitudes) == 0 {
+		for _, degrees := range []quantity.Angle{50, 40, 30, 20} {
+			o.Amplitudes = append(o.Amplitudes, degrees*quantity.Degree)
+		}
+	}
+	if o.Shortest == 0 {
+		o.Shortest = 2
+	}
+	if o.Progress == nil {
+		o.Progress = func(int, int) {}
+	}
+	return o
+}
+
+// Result is what a search found.
+type Result struct {
+	Site  string      `json:"site"`
+	Day   survey.Date `json:"day"`
+	Aim   Aim         `json:"aim"`
+	Trees []Tree      `json:"trees"` // the best first
+}
+
+// Tree is what can be hung on one tree.
+type Tree struct {
+	ID      string  `json:"id"`
+	Name    string  `json:"name,omitempty"`
+	Species string  `json:"species"`
+	Places  []Place `json:"places"` // limbs and groups, the best first
+	// Overlaps are the trees before this one whose best hang needs ground that
+	// the best hang of this one needs too: they are not used at one time.
+	Overlaps []string `json:"overlaps,omitempty"`
+}
+
+// Best returns the best place of the tree, nil where nothing can be hung.
+func (t *Tree) Best() *Place {
+	if len(t.Places) > 0 && t.Places[0].Best != nil {
+		return &t.Places[0]
+	}
+	return nil
+}
+
+// Search looks for hangs on the trees of a survey that Read and Problems found
+// no fault in. It stops with the error of the context where that ends. Other
+// errors name a tree or group that the survey does not have, or say what can't
+// be computed.
+func Search(ctx context.Context, s *survey.Survey, k *knowledge.Base, options Options) (Result, error) {
+	o := options.filled(s)
+	if err := o.check(s); err != nil {
+		return Result{}, err
+	}
+	prospects, err := assess.Prospects(s, k)
+	if err != nil {
+		return Result{}, err
+	}
+	prospects = slices.DeleteFunc(prospects, func(p assess.Prospect) bool {
+		return len(o.Trees) > 0 && !slices.Contains(o.Trees, p.Tree().ID)
+	})
+	result := Result{Site: s.Site, Day: s.Day, Aim: o.Aim, Trees: make([]Tree, len(prospects))}
+	areas := map[string]ground{}
+	steps := countSteps(prospects, o)
+	for i, p := range prospects {
+		t := Tree{ID: p.Tree().ID, Name: p.Tree().Name, Species: p.Tree().Species}
+		for _, limb := range p.Limbs() {
+			points := &points{prospect: p, limb: limb, at: map[int]assess.HangPoint{}}
+			for _, group := range o.Groups {
+				if err := ctx.Err(); err != nil {
+					return Result{}, err
+				}
+				f := finder{points: points, options: o, group: group, chain: chainFor(s), swings: map[spot]assess.Swing{}, bears: map[spot]assess.Short{}}
+				place, err := f.place()
+				if err != nil {
+					return Result{}, fmt.Errorf("tree %q: %w", t.ID, err)
+				}
+				t.Places = append(t.Places, place)
+				steps.done()
+			}
+		}
+		t.rank(o.Aim)
+		if best := t.Best(); best != nil {
+			areas[t.ID] = groundOf(p.Tree(), best)
+		}
+		result.Trees[i] = t
+	}
+	result.rank(o.Aim)
+	result.findOverlaps(areas)
+	return result, nil
+}
+
+// check wants names that the survey has.
+func (o Options) check(s *survey.Survey) error {
+	if !slices.Contains(Aims(), o.Aim) {
+		return fmt.Errorf("aim: %q is none; expected one of %v", o.Aim, Aims())
+	}
+	if len(o.Groups) == 0 {
+		return fmt.Errorf("riders: the survey names no group; expected at least one to hang a swing for")
+	}
+	for _, id := range o.Groups {
+		if !slices.ContainsFunc(s.Riders, func(r survey.Riders) bool { return r.ID == id }) {
+			return fmt.Errorf("group: %q is none of the survey; expected one of its riders", id)
+		}
+	}
+	for _, id := range o.Trees {
+		if !slices.ContainsFunc(s.Trees, func(t survey.Tree) bool { return t.ID == id }) {
+			return fmt.Errorf("tree: %q is none of the survey; expected the id of one of its trees", id)
+		}
+	}
+	return nil
+}
+
+// chainFor is the first chain of the survey, empty where it has none.
+func chainFor(s *survey.Survey) string {
+	if len(s.Chains) == 0 {
+		return ""
+	}
+	return s.Chains[0].ID
+}
+
+// progress counts limbs and groups.
+type progress struct {
+	at, of int
+	tell   func(done, of int)
+}
+
+func countSteps(prospects []assess.Prospect, o Options) *progress {
+	p := &progress{tell: o.Progress}
+	for _, prospect := range prospects {
+		p.of += len(prospect.Limbs()) * len(o.Groups)
+	}
+	return p
+}
+
+func (p *progress) done() {
+	p.at++
+	p.tell(p.at, p.of)
+}
