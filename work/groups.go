@@ -12,6 +12,7 @@ var groups = map[string]figure{
 	"pend_slackjerk":     pendSlackjerk,
 	"pend_spherical":     pendSpherical,
 	"limb":               limbFigure,
+	"measure":            measureFigure,
 	"reliability":        reliability,
 	"reliability_closed": reliabilityClosed,
 	"place":              placeFigure,

@@ -1,0 +1,93 @@
+package measure
+
+import (
+	"fmt"
+	"math"
+	"strconv"
+
+	"boughline/quantity"
+)
+
+// Outcome is what one kind of measuring came to.
+type Outcome struct {
+	Kind     string     `json:"kind"`
+	Results  []Result   `json:"results"`
+	Repeated []Repeated `json:"repeated,omitempty"` // fields read more than once
+	Caution  string     `json:"caution,omitempty"`
+}
+
+// Repeated is a field that was read more than once, with its readings combined.
+type Repeated struct {
+	Field string `json:"field"`
+	Combined
+}
+
+// Result is one value worked out, in SI units, with its error.
+type Result struct {
+	Output
+	Value     float64            `json:"value"`
+	Sd        float64            `json:"sd"`
+	Gradient  map[string]float64 `json:"gradient"`       // derivative by each field
+	Share     map[string]float64 `json:"variance_share"` // of each field in the variance
+	MeanShift float64            `json:"second_order_mean_shift"`
+	How       quantity.How       `json:"how,omitempty"`
+}
+
+// coverage95 is the two-sided 95 % deviate of the normal distribution (tables).
+const coverage95 = 1.959964
+
+// Interval returns the bounds that hold the truth 95 times in 100, if the
+// readings err as stated and nothing else does.
+func (r Result) Interval() (low, high float64) {
+	return r.Value - coverage95*r.Sd, r.Value + coverage95*r.Sd
+}
+
+// coarse is the share of the standard deviation by which the mean may shift
+// before first order is no longer believed (house).
+const coarse = 0.25
+
+// TooCoarse reports whether the readings are so unsure that the formula bends
+// within their error: the interval is then not to be trusted.
+func (r Result) TooCoarse() bool { return math.Abs(r.MeanShift) > coarse*r.Sd }
+
+// Text writes the result as a survey takes it, for example
+// "0.31 m ±0.02 m angular width": the error to two digits (JCGM 100 (GUM)
+// 7.2.6, from memory), the value to the same place.
+func (r Result) Text() string {
+	value, sd, unit := r.Value, r.Sd, r.Dimension.Unit()
+	switch r.Dimension {
+	case Angle:
+		value, sd, unit = value/degree, sd/degree, "deg"
+	case Modulus:
+		value, sd, unit = value*1e6, sd*1e6, "cm3"
+	}
+	places := decimals(value, sd)
+	text := fmt.Sprintf("%s %s ±%s %s", fixed(value, places), unit, fixed(sd, places), unit)
+	if r.How != quantity.NotStated {
+		text += " " + string(r.How)
+	}
+	return text
+}
+
+// mostDecimals keeps a result without error from being written with noise.
+const mostDecimals = 6
+
+// decimals returns the places that show an error to two digits. Without an
+// error it shows the value to six.
+func decimals(value, sd float64) int {
+	lead, digits := sd, 2
+	if sd == 0 {
+		lead, digits = math.Abs(value), 6
+	}
+	if lead == 0 {
+		return 0
+	}
+	return min(mostDecimals, max(0, digits-1-int(math.Floor(math.Log10(lead)))))
+}
+
+func fixed(x float64, places int) string {
+	if text := strconv.FormatFloat(x, 'f', places, 64); text != "-"+strconv.FormatFloat(0, 'f', places, 64) {
+		return text
+	}
+	return strconv.FormatFloat(0, 'f', places, 64)
+}
