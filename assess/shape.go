@@ -236,10 +236,6 @@ func resolve[Q quantity.Kind](k *knowledge.Base, m quantity.Measured[Q]) quantit
 	if m.SdStated {
 		return m
 	}
-	sd, relative := k.Method(m.How, m.Value.Name())
-	m.Sd = Q(sd.Value)
-	if relative {
-		m.Sd = Q(sd.Value * math.Abs(float64(m.Value)))
-	}
+	m.Sd = Q(k.StandardDeviation(m.How, m.Value.Name(), float64(m.Value)))
 	return m
 }

@@ -10,17 +10,19 @@ import (
 // Env is what a command may touch of the world.
 type Env struct {
 	Args   []string // without the program's name
+	Stdin  io.Reader
 	Stdout io.Writer
 	Stderr io.Writer
 }
 
 // commands is the command line, one field for each command.
 type commands struct {
-	Check  checkCommand  `cmd:"" help:"Check a survey and list every problem in it."`
-	Assess assessCommand `cmd:"" help:"Work out what follows for every hang of a survey, with the reasons."`
-	Work   workCommand   `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
-	Schema schemaCommand `cmd:"" help:"Print the JSON Schema of the survey document."`
-	Demo   demoCommand   `cmd:"" help:"Write the demo survey into a folder."`
+	Check   checkCommand   `cmd:"" help:"Check a survey and list every problem in it."`
+	Assess  assessCommand  `cmd:"" help:"Work out what follows for every hang of a survey, with the reasons."`
+	Work    workCommand    `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
+	Measure measureCommand `cmd:"" help:"Work out what cannot be taped, with its error; without a kind, list the kinds."`
+	Schema  schemaCommand  `cmd:"" help:"Print the JSON Schema of the survey document."`
+	Demo    demoCommand    `cmd:"" help:"Write the demo survey into a folder."`
 }
 
 const about = `Judges a tree before a rope swing is hung from it for a day.

@@ -10,7 +10,7 @@ import (
 // TestMain lets the scripts call the program by its name.
 func TestMain(m *testing.M) {
 	testscript.Main(m, map[string]func(){
-		"boughline": func() { os.Exit(Run(Env{Args: os.Args[1:], Stdout: os.Stdout, Stderr: os.Stderr})) },
+		"boughline": func() { os.Exit(Run(Env{Args: os.Args[1:], Stdin: os.Stdin, Stdout: os.Stdout, Stderr: os.Stderr})) },
 	})
 }
 

@@ -1,6 +1,7 @@
 package knowledge
 
 import (
+	"math"
 	"slices"
 
 	"boughline/quantity"
@@ -48,4 +49,14 @@ func (b *Base) Method(how quantity.How, quantityName string) (sd source.Fact, re
 		}
 	}
 	panic("knowledge: methods.csv has no row for " + string(how))
+}
+
+// StandardDeviation returns the standard deviation of a value got this way, in
+// SI units, where none was stated: Method applied to the value.
+func (b *Base) StandardDeviation(how quantity.How, quantityName string, value float64) float64 {
+	sd, relative := b.Method(how, quantityName)
+	if relative {
+		return sd.Value * math.Abs(value)
+	}
+	return sd.Value
 }

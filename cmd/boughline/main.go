@@ -8,5 +8,5 @@ import (
 )
 
 func main() {
-	os.Exit(cli.Run(cli.Env{Args: os.Args[1:], Stdout: os.Stdout, Stderr: os.Stderr}))
+	os.Exit(cli.Run(cli.Env{Args: os.Args[1:], Stdin: os.Stdin, Stdout: os.Stdout, Stderr: os.Stderr}))
 }

@@ -15,7 +15,7 @@ type Kind struct {
 	Does    string       `json:"does"`    // in one line, for people
 	Fields  []Field      `json:"fields"`  // what it needs
 	Gives   []Output     `json:"gives"`   // what comes out
-	How     quantity.How `json:"how"`     // how a survey names the way; "" if as the readings were got
+	How     quantity.How `json:"how"`     // how a survey names the way; "" if as its fields were read
 	Source  string       `json:"source"`  // of the formula
 	Caution string       `json:"caution"` // what the error cannot tell
 	formula formula
@@ -66,7 +66,6 @@ func (k Kind) Work(readings map[string][]Reading) (Outcome, error) {
 	}
 	single := make([]Reading, len(k.Fields))
 	used := make([]bool, len(k.Fields))
-	var hows []Reading
 	for i, f := range k.Fields {
 		r, repeated, err := f.one(readings[f.Name])
 		if err != nil {
@@ -76,17 +75,42 @@ func (k Kind) Work(readings map[string][]Reading) (Outcome, error) {
 			out.Repeated = append(out.Repeated, *repeated)
 		}
 		single[i], used[i] = r, len(readings[f.Name]) > 0 || r.Sd > 0
-		hows = append(hows, readings[f.Name]...)
 	}
 	if err := k.refuse(single); err != nil {
 		return out, err
 	}
-	how := k.How
-	if how == quantity.NotStated {
-		how = sharedHow(hows)
-	}
-	out.Results = k.results(single, used, how)
+	out.Results = k.results(single, used, k.how(readings))
 	return out, nil
+}
+
+// how names the way in which the results were got. A guess stays a guess: one
+// where an instrument was meant makes the result one. Ways that differ count as
+// the one that quantity.Hows names last.
+func (k Kind) how(readings map[string][]Reading) quantity.How {
+	how := k.How
+	for _, f := range k.Fields {
+		if f.Default != "" {
+			continue // what may be left out may be guessed
+		}
+		for _, r := range readings[f.Name] {
+			if k.How == quantity.NotStated || weak(r.How) && r.How != f.How {
+				how = lesser(how, r.How)
+			}
+		}
+	}
+	return how
+}
+
+func lesser(a, b quantity.How) quantity.How {
+	if slices.Index(quantity.Hows(), a) > slices.Index(quantity.Hows(), b) {
+		return a
+	}
+	return b
+}
+
+// weak reports whether a value was not measured.
+func weak(how quantity.How) bool {
+	return slices.Contains([]quantity.How{quantity.ByEye, quantity.Assumed, quantity.FromTable}, how)
 }
 
 func (k Kind) fieldNames() []string {
@@ -124,7 +148,7 @@ func (f Field) one(readings []Reading) (Reading, *Repeated, error) {
 		if err != nil {
 			return Reading{}, nil, fmt.Errorf("%s: %w", f.Name, err)
 		}
-		return Reading{c.Mean, c.SdWidened, sharedHow(readings)}, &Repeated{f.Name, c}, nil
+		return Reading{Value: c.Mean, Sd: c.SdWidened}, &Repeated{f.Name, c}, nil
 	case f.Default != "":
 		r, err := f.Parse(f.Default, nil)
 		return r, nil, err

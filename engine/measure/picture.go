@@ -139,7 +139,7 @@ func (p Picture) Work(spread Spread) (Outcome, error) {
 		first, share := c.sd(v.readings)
 		sd := math.Hypot(first, c.bending(v.readings))
 		r := Result{
-			Output: v.gives[i], Value: c.value, Sd: sd, MeanShift: c.meanShift(v.readings), How: quantity.Photo,
+			Output: v.gives[i], Value: c.value, Sd: sd, MeanShift: c.meanShift(v.readings), How: v.how,
 			Gradient: map[string]float64{}, Share: map[string]float64{},
 		}
 		for j, name := range v.names {

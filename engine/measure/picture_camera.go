@@ -52,20 +52,30 @@ func (v *view) camera(x []hd.Number) camera {
 	return c
 }
 
-// ray returns the direction that a mark is seen in, not of unit length.
-func (c camera) ray(m markView) vec {
-	right := div(hd.Sub(c.x[m[0]], c.centre[0]), c.focal)
-	up := div(hd.Sub(c.centre[1], c.x[m[1]]), c.focal)
+// pinhole returns a mark in focal lengths from the camera's axis, its bend taken
+// out.
+func (c camera) pinhole(m markView) (right, up hd.Number) {
+	right = div(hd.Sub(c.x[m[0]], c.centre[0]), c.focal)
+	up = div(hd.Sub(c.centre[1], c.x[m[1]]), c.focal)
 	s := c.unbend(hd.Add(square(right), square(up)))
-	right, up = hd.Mul(right, s), hd.Mul(up, s)
-	// Undo the roll, then the tilt.
-	side := hd.Add(hd.Mul(right, c.cosRoll), hd.Mul(up, c.sinRoll))
+	return hd.Mul(right, s), hd.Mul(up, s)
+}
+
+// world turns a direction of the camera into one of the world: the roll is
+// undone first, then the tilt.
+func (c camera) world(right, up, ahead hd.Number) vec {
 	rise := hd.Sub(hd.Mul(up, c.cosRoll), hd.Mul(right, c.sinRoll))
 	return vec{
-		side,
-		hd.Sub(c.cosTilt, hd.Mul(c.sinTilt, rise)),
-		hd.Add(c.sinTilt, hd.Mul(c.cosTilt, rise)),
+		hd.Add(hd.Mul(right, c.cosRoll), hd.Mul(up, c.sinRoll)),
+		hd.Sub(hd.Mul(ahead, c.cosTilt), hd.Mul(c.sinTilt, rise)),
+		hd.Add(hd.Mul(ahead, c.sinTilt), hd.Mul(c.cosTilt, rise)),
 	}
+}
+
+// ray returns the direction that a mark is seen in, not of unit length.
+func (c camera) ray(m markView) vec {
+	right, up := c.pinhole(m)
+	return c.world(right, up, num(1))
 }
 
 // unbend returns the factor s that takes the bend of the lens out of a point at

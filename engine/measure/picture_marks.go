@@ -26,6 +26,9 @@ func (l *ledger) reference(place string, r Reference) {
 		v.from = l.mark(place+".at", r.At)
 		v.known = l.value(distanceField, place+".distance", r.Distance)
 	}
+	if how := l.readings[v.known].How; weak(how) {
+		l.how = lesser(l.how, how)
+	}
 	v.nearer = l.value(nearerField, place+".nearer", r.Nearer)
 	l.references = append(l.references, v)
 }

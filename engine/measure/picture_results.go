@@ -115,20 +115,22 @@ func (v *view) alongLimb(c camera, distance hd.Number) []hd.Number {
 func (v *view) thickness(c camera, i int, middles []vec) hd.Number {
 	s := v.stations[i]
 	one, other := c.ray(s.edges[0]), c.ray(s.edges[1])
-	axis := c.axis(i, one, other, middles)
+	axis := v.axis(c, i, middles)
 	away := norm(cross(middles[i], axis))
 	return hd.Mul(away, norm(minus(unit(cross(one, axis)), unit(cross(other, axis)))))
 }
 
 // axis returns the direction of the limb at a station: between its neighbours
-// in the plane, and of a station alone square to its edges.
-func (c camera) axis(i int, one, other vec, middles []vec) vec {
+// in the plane; of a station alone the direction in the plane whose image is
+// square to that of its edges.
+func (v *view) axis(c camera, i int, middles []vec) vec {
 	before, after := max(0, i-1), min(len(middles)-1, i+1)
-	along, up := c.inPlane(minus(middles[after], middles[before]))
-	if before == after {
-		across := minus(c.onPlane(one, num(1)), c.onPlane(other, num(1)))
-		up, along = c.inPlane(across)
-		along = hd.Scale(-1, along)
+	if before < after {
+		along, up := c.inPlane(minus(middles[after], middles[before]))
+		return unit(plus(scaled(c.level, along), vec{num(0), num(0), up}))
 	}
-	return unit(plus(scaled(c.level, along), vec{num(0), num(0), up}))
+	oneRight, oneUp := c.pinhole(v.stations[i].edges[0])
+	otherRight, otherUp := c.pinhole(v.stations[i].edges[1])
+	square := c.world(hd.Sub(oneUp, otherUp), hd.Sub(otherRight, oneRight), num(0))
+	return unit(cross(cross(middles[i], square), c.normal))
 }

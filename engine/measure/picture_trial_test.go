@@ -34,7 +34,7 @@ func (r Outcome) labelled(label string) Result {
 func TestPicturesOfKnownLimbs(t *testing.T) {
 	const trials = 2000
 	random := rand.New(rand.NewPCG(1, 2))
-	var thickness, along, slope tally
+	var thickness, alone, along, slope tally
 	for done := 0; done < trials; {
 		s := randomScene(random)
 		p := s.picture(1 + done%2)
@@ -50,8 +50,13 @@ func TestPicturesOfKnownLimbs(t *testing.T) {
 		thickness.take(out.labelled("thickness at station 2"), trueThickness, trueThickness)
 		along.take(out.labelled("along the limb from station 1 to station 3"), trueAlong, trueAlong)
 		slope.take(out.labelled("slope of the limb from station 2 to station 3"), trueSlope, 1)
+		p.Limb = p.Limb[1:2]
+		if out, err = p.Work(nil); err != nil {
+			t.Fatalf("trial %d: %v", done, err)
+		}
+		alone.take(out.labelled("thickness at station 1"), trueThickness, trueThickness)
 	}
-	for name, got := range map[string]tally{"thickness": thickness, "along the limb": along, "slope": slope} {
+	for name, got := range map[string]tally{"thickness": thickness, "thickness of a station alone": alone, "along the limb": along, "slope": slope} {
 		bias, held := got.bias/trials, float64(got.inside)/trials
 		t.Logf("%s: bias %.2f %%, truth held in %.1f %%", name, 100*bias, 100*held)
 		if !(math.Abs(bias) < 0.01) {

@@ -31,6 +31,7 @@ type view struct {
 	spans                                  [][2]markView
 	corners                                [][3]markView
 	gives                                  []Output
+	how                                    quantity.How // a guessed reference makes all a guess
 }
 
 type markView [2]int
@@ -113,6 +114,7 @@ func (l *ledger) value(f Field, place string, text Value) int {
 // view checks a picture and lays out its readings.
 func (p Picture) view(spread Spread) (*view, error) {
 	l := &ledger{spread: spread, markSd: p.MarkSd}
+	l.how = quantity.Photo
 	l.width, l.height = p.Width, p.Height
 	if l.markSd == 0 {
 		l.markSd = markSd

@@ -3,7 +3,6 @@ package measure
 import (
 	"fmt"
 	"math"
-	"slices"
 
 	"boughline/quantity"
 )
@@ -90,12 +89,4 @@ func (f Field) check(r Reading) error {
 		return fmt.Errorf("%s: a standard deviation of %v; expected 0 or more", f.Name, r.Sd)
 	}
 	return nil
-}
-
-// sharedHow returns the way in which all were read, NotStated where they differ.
-func sharedHow(readings []Reading) quantity.How {
-	if len(readings) == 0 || slices.ContainsFunc(readings, func(r Reading) bool { return r.How != readings[0].How }) {
-		return quantity.NotStated
-	}
-	return readings[0].How
 }

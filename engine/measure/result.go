@@ -1,7 +1,6 @@
 package measure
 
 import (
-	"fmt"
 	"math"
 	"strconv"
 
@@ -54,19 +53,30 @@ func (r Result) TooCoarse() bool { return math.Abs(r.MeanShift) > coarse*r.Sd }
 // "0.31 m ±0.02 m angular width": the error to two digits (JCGM 100 (GUM)
 // 7.2.6, from memory), the value to the same place.
 func (r Result) Text() string {
-	value, sd, unit := r.Value, r.Sd, r.Dimension.Unit()
-	switch r.Dimension {
-	case Angle:
-		value, sd, unit = value/degree, sd/degree, "deg"
-	case Modulus:
-		value, sd, unit = value*1e6, sd*1e6, "cm3"
-	}
-	places := decimals(value, sd)
-	text := fmt.Sprintf("%s %s ±%s %s", fixed(value, places), unit, fixed(sd, places), unit)
+	text := r.shown(r.Value) + " ±" + r.shown(r.Sd)
 	if r.How != quantity.NotStated {
 		text += " " + string(r.How)
 	}
 	return text
+}
+
+// Bounds writes the interval.
+func (r Result) Bounds() (low, high string) {
+	l, h := r.Interval()
+	return r.shown(l), r.shown(h)
+}
+
+// shown writes a value in the unit of the result, to the place that its error
+// shows.
+func (r Result) shown(value float64) string {
+	factor, unit := 1.0, r.Dimension.Unit()
+	switch r.Dimension {
+	case Angle:
+		factor, unit = 1/degree, "deg"
+	case Modulus:
+		factor, unit = 1e6, "cm3"
+	}
+	return fixed(value*factor, decimals(r.Value*factor, r.Sd*factor)) + " " + unit
 }
 
 // mostDecimals keeps a result without error from being written with noise.

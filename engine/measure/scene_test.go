@@ -31,7 +31,7 @@ func (s scene) uniform(low, high float64) float64 { return low + (high-low)*s.ra
 
 func (s scene) normal(sd float64) float64 { return s.errors * sd * s.random.NormFloat64() }
 
-// randomScene draws a limb of 12 to 50 cm over a swing, 5 to 14 m away, and a
+// randomScene draws a limb of 16 to 50 cm over a swing, 5 to 14 m away, and a
 // camera that is held and built as inexactly as the picture says.
 func randomScene(r *rand.Rand) scene {
 	s := scene{random: r, errors: 1}
@@ -40,7 +40,7 @@ func randomScene(r *rand.Rand) scene {
 		foot:    quantity.Vec3{X: s.uniform(-1, 1), Y: away, Z: rise},
 		azimuth: s.uniform(-35, 35) * degree, slope: s.uniform(-10, 40) * degree, curve: s.uniform(-0.12, 0.12),
 		sway: 0.05 * math.Sqrt2, phase: s.uniform(0, 2*math.Pi),
-		length: s.uniform(2, 4), radius: s.uniform(0.06, 0.25), narrow: 0.01, left: r.IntN(2) == 0,
+		length: s.uniform(2, 4), radius: s.uniform(0.08, 0.25), narrow: 0.01, left: r.IntN(2) == 0,
 	}
 	s.frame = s.uniform(0.024, 0.060)
 	s.lens = lens{

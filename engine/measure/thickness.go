@@ -41,6 +41,7 @@ func byGirth() Kind {
 			{"under-bark", "diameter of the wood", Length},
 			{"modulus", "section modulus of the wood, round and sound", Modulus},
 		},
+		How:     quantity.Taped,
 		Source:  "D = C/pi - 2 b, W = pi D^3/32; plain geometry and beam theory",
 		Caution: "a tape reads large on a limb that is not round, and over moss",
 		check: func(x []float64) error {
