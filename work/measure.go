@@ -33,7 +33,8 @@ var shorthands = map[string]shorthand{
 	"angular_width": {
 		kind: "thickness-by-angular-width",
 		fields: map[string]string{
-			"d": "distance", "distance": "distance", "A": "width", "a": "width", "alpha": "width", "theta": "width", "w": "width",
+			"d": "distance", "D": "distance", "s": "distance", "d_near": "distance", "d_face": "distance", "distance": "distance",
+			"A": "width", "a": "width", "a_width": "width", "alpha": "width", "theta": "width", "w": "width", "width": "width",
 		},
 		results: map[string]string{"": "thickness", "D": "thickness"},
 	},
@@ -66,7 +67,7 @@ func measureFigure(raw json.RawMessage) (any, error) {
 	if in.Kind == "weighted_mean" {
 		return in.weightedMeans()
 	}
-	if s, ok := shorthands[in.Kind]; ok {
+	if s, ok := shorthandOf(in.Kind); ok {
 		return s.work(in.Readings)
 	}
 	kind, ok := measure.ByName(in.Kind)
@@ -82,6 +83,16 @@ func measureFigure(raw json.RawMessage) (any, error) {
 		results[r.Name] = errorTerms(r, nil)
 	}
 	return results, nil
+}
+
+// shorthandOf finds the short names of a kind. What is read in an angular width
+// goes by several names.
+func shorthandOf(kind string) (shorthand, bool) {
+	if s, ok := shorthands[kind]; ok {
+		return s, true
+	}
+	_, own := measure.ByName(kind)
+	return shorthands["angular_width"], !own && strings.Contains(kind, "angular")
 }
 
 func measureKinds() []string {

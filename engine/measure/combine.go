@@ -34,7 +34,7 @@ func (c Combined) Agree() bool { return c.P >= disagreement }
 // (Birge 1932, from memory); it is never narrowed. A blunder is not cured by widening.
 func Combine(readings []Reading) (Combined, error) {
 	if len(readings) < 2 {
-		return Combined{}, fmt.Errorf("%d reading; expected two or more to combine", len(readings))
+		return Combined{}, fmt.Errorf("%d readings; expected two or more to combine", len(readings))
 	}
 	weights, mean := 0.0, 0.0
 	for i, r := range readings {

@@ -90,10 +90,10 @@ func (k Kind) how(readings map[string][]Reading) quantity.How {
 	how := k.How
 	for _, f := range k.Fields {
 		if f.Default != "" {
-			continue // what may be left out may be guessed
+			continue // what may be left out may be guessed, as what is always guessed
 		}
 		for _, r := range readings[f.Name] {
-			if k.How == quantity.NotStated || weak(r.How) && r.How != f.How {
+			if k.How == quantity.NotStated || weak(r.How) && !weak(f.How) {
 				how = lesser(how, r.How)
 			}
 		}

@@ -76,7 +76,7 @@ func TestWorkRefuses(t *testing.T) {
 		{"height-by-tangents", full(map[string][]Reading{"top": turn(90)}), "top: 90 deg; expected -89 deg to 89 deg"},
 		{"height-by-tangents", full(map[string][]Reading{"distance": sure(-1)}), "distance: -1 m; expected 0.01 m to 1000 m"},
 		{"height-by-tangents", full(map[string][]Reading{"distance": sure(math.NaN())}), "distance: NaN m"},
-		{"height-by-tangents", full(map[string][]Reading{"distance": {{Value: 1, Sd: -1}}}), "distance: a standard deviation of -1"},
+		{"height-by-tangents", full(map[string][]Reading{"distance": {{Value: 1, Sd: -1}}}), "distance: an error of ±-1 m"},
 		{"height-by-tangents", full(map[string][]Reading{"distance": {{Value: 1, Sd: 1}, {Value: 1}}}), "distance: reading 2"},
 		{"girth", map[string][]Reading{"girth": sure(0.3), "bark": sure(0.1)}, "bark: 0.1 m on each side"},
 		{"height-by-staff", map[string][]Reading{"staff": sure(2), "top": turn(40), "staff-top": turn(-5), "base": turn(-5)}, "staff-top: -5 deg; expected more than base"},
@@ -103,7 +103,8 @@ func TestAGuessStaysAGuess(t *testing.T) {
 		want     quantity.How
 	}{
 		{"girth", map[string][]Reading{"girth": as(1, quantity.Taped), "bark": as(0.01, quantity.ByEye)}, quantity.Taped},
-		{"girth", map[string][]Reading{"girth": as(1, quantity.ByEye)}, quantity.ByEye},
+		{"girth", map[string][]Reading{"girth": as(1, quantity.Taped), "bark": as(0.01, quantity.FromTable)}, quantity.Taped},
+		{"girth", map[string][]Reading{"girth": as(1, quantity.ByEye), "bark": as(0.01, quantity.Taped)}, quantity.ByEye},
 		{"height-by-one-sine", map[string][]Reading{"to-top": as(20, quantity.Laser), "top": as(1, quantity.Clinometer)}, quantity.Laser},
 		{"height-by-one-sine", map[string][]Reading{"to-top": as(20, quantity.FromTable), "top": as(1, quantity.Clinometer)}, quantity.FromTable},
 		{"distance-by-sagging-tape", map[string][]Reading{"tape": as(20, quantity.Taped), "sag": as(0.1, quantity.ByEye)}, quantity.Taped},

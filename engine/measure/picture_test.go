@@ -176,3 +176,17 @@ func TestMarksAreTwoNumbers(t *testing.T) {
 		t.Errorf("got %v, %v", m, err)
 	}
 }
+
+// A focal length without an error has 3 %, and a bend anywhere within its bound has the
+// standard deviation of a uniform law, bound/sqrt 3 (elementary).
+func TestWhatAPictureTakesUnstated(t *testing.T) {
+	_, p := plainPicture(7)
+	p.Focal = "26 mm"
+	unstated := workPicture(t, p).Results[0]
+	p.Focal = "26 mm ±3 %"
+	if stated := workPicture(t, p).Results[0]; stated.Sd != unstated.Sd {
+		t.Errorf("±%v unstated, ±%v with 3 %%", unstated.Sd, stated.Sd)
+	}
+	bent, tilted := unstated.Gradient["bend"]*0.02/math.Sqrt(3), unstated.Gradient["tilt"]*tiltSd*degree
+	near(t, "shares", unstated.Share["bend"]/unstated.Share["tilt"], bent*bent/(tilted*tilted), 1e-9)
+}

@@ -22,6 +22,7 @@ func fieldRange(f Field) (low, high float64) {
 	lengths := map[string][2]float64{
 		"girth": {0.3, 3}, "bark": {0, 0.02}, "sag": {0.01, 0.1}, "rise": {-0.9, 0.9}, "lowest": {0.5, 3}, "top": {8, 30},
 		"nearer": {-0.5, 0.5}, "eye": {1, 2}, "staff": {1, 4}, "off": {0.1, 1},
+		"to-one": {2, 5}, "to-other": {12, 30}, // apart, so that differences can follow the derivatives
 	}
 	r, known := lengths[f.Name]
 	if f.Dimension == Angle {

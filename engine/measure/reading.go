@@ -85,8 +85,8 @@ func (f Field) check(r Reading) error {
 	switch {
 	case math.IsNaN(r.Value) || math.IsInf(r.Value, 0) || r.Value < f.Least || r.Value > f.Most:
 		return fmt.Errorf("%s: %s; expected %s to %s (%s)", f.Name, f.text(r.Value), f.text(f.Least), f.text(f.Most), f.Label)
-	case !(r.Sd >= 0) || math.IsInf(r.Sd, 0):
-		return fmt.Errorf("%s: a standard deviation of %v; expected 0 or more", f.Name, r.Sd)
+	case !(r.Sd >= 0 && r.Sd <= f.Most-f.Least):
+		return fmt.Errorf("%s: an error of ±%s; expected 0 or more, at most ±%s", f.Name, f.text(r.Sd), f.text(f.Most-f.Least))
 	}
 	return nil
 }

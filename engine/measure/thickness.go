@@ -30,11 +30,11 @@ func byAngularWidth() Kind {
 }
 
 func byGirth() Kind {
-	bark := standing(lengthField("bark", "thickness of the bark on one side", quantity.ByEye, 0, 0.5), "0 m ±0 m")
 	return Kind{
 		Name: "girth", Does: "diameter, wood under bark and its section modulus from the girth",
 		Fields: []Field{
-			lengthField("girth", "girth over bark", quantity.Taped, 1e-3, 60), bark,
+			lengthField("girth", "girth over bark", quantity.Taped, 1e-3, 60),
+			lengthField("bark", "thickness of the bark on one side", quantity.ByEye, 0, 0.5),
 		},
 		Gives: []Output{
 			{"over-bark", "diameter over bark", Length},
