@@ -79,7 +79,13 @@ func (k Kind) Work(readings map[string][]Reading) (Outcome, error) {
 	if err := k.refuse(single); err != nil {
 		return out, err
 	}
-	out.Results = k.results(single, used, k.how(readings))
+	results := k.results(single, used, k.how(readings))
+	for _, r := range results {
+		if !r.finite() {
+			return out, fmt.Errorf("the readings do not give the %s: two of them nearly coincide, or one is at the end of its range", r.Name)
+		}
+	}
+	out.Results = results
 	return out, nil
 }
 

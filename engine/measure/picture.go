@@ -123,9 +123,10 @@ var (
 // Work gives the thickness at every station with edges, the distances along the limb from
 // its first station, its slope, and the other lengths and angles that were marked.
 //
-// Errors of marks, camera, references and depth are carried to first order, with what the second
-// derivatives add (a limb seen at a slant); Share says what each has in the result. Not covered: a limb that bends out of its plane by more than Strays, a cropped picture, marks on the wrong
-// thing.
+// Errors of marks, camera, references and depth are carried to first order, with
+// what the second derivatives add (a limb seen at a slant); Share says what each
+// has in the result. Not covered: a limb that bends out of its plane by more than
+// Strays, a cropped picture, marks on the wrong thing.
 func (p Picture) Work(spread Spread) (Outcome, error) {
 	v, err := p.view(spread)
 	if err != nil {
@@ -148,7 +149,7 @@ func (p Picture) Work(spread Spread) (Outcome, error) {
 				r.Gradient[name] += c.gradient[j]
 			}
 		}
-		if math.IsNaN(r.Value) || math.IsNaN(sd) || math.IsInf(sd, 0) {
+		if !r.finite() {
 			return Outcome{}, fmt.Errorf("%s: the marks do not give it; look whether two of them coincide", r.Label)
 		}
 		out.Results = append(out.Results, r)

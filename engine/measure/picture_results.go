@@ -1,6 +1,7 @@
 package measure
 
 import (
+	"fmt"
 	"math"
 
 	hd "gonum.org/v1/gonum/num/hyperdual"
@@ -32,7 +33,10 @@ func (v *view) weigh(out *Outcome) error {
 	}, v.readings)
 	var readings []Reading
 	whole := 0.0
-	for _, d := range depths {
+	for i, d := range depths {
+		if d.value <= 0 {
+			return fmt.Errorf("references[%d]: it puts the limb %.3g m behind the camera; look at nearer, which counts from the limb towards you", i, -d.value)
+		}
 		sd, _ := d.sd(v.readings)
 		readings = append(readings, Reading{Value: d.value, Sd: sd})
 		v.weights = append(v.weights, 1/(sd*sd))

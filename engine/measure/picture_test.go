@@ -145,6 +145,7 @@ func TestPictureRefuses(t *testing.T) {
 			p.Limb[0].Edges = []Mark{{0, 100}, {0, 200}}
 		},
 		"references[0]: expected from, to and length":   func(p *Picture) { p.References[0].To = nil },
+		"references[0]: it puts the limb":               func(p *Picture) { p.References[0].Nearer = "-90 m" },
 		"references[0].length: \"kg\" is no unit":       func(p *Picture) { p.References[0].Length = "2 kg" },
 		"references[0]: two marks 0 px apart":           func(p *Picture) { p.References[0].To = p.References[0].From },
 		"limb[1]: 1 edges":                              func(p *Picture) { p.Limb[1].Edges = p.Limb[1].Edges[:1] },

@@ -32,6 +32,15 @@ type Result struct {
 	How       quantity.How       `json:"how,omitempty"`
 }
 
+// finite reports whether the result is a number with all that belongs to it.
+func (r Result) finite() bool {
+	sum := r.Value + r.Sd + r.MeanShift
+	for name, g := range r.Gradient {
+		sum += g + r.Share[name]
+	}
+	return !math.IsNaN(sum) && !math.IsInf(sum, 0)
+}
+
 // coverage95 is the two-sided 95 % deviate of the normal distribution (tables).
 const coverage95 = 1.959964
 
