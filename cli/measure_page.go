@@ -49,11 +49,11 @@ func shares(r measure.Result) []string {
 }
 
 func repeatedText(r measure.Repeated) string {
-	text := fmt.Sprintf("%s: %d readings ", r.Field, r.Degrees+1)
+	text := fmt.Sprintf("%s: %d readings, up to %s apart, ", r.Field, r.Degrees+1, r.Apart())
 	if r.Agree() {
-		return text + fmt.Sprintf("that differ no more than their errors explain (probability %.2g)", r.P)
+		return text + fmt.Sprintf("no more than their errors explain (probability %.2g)", r.P)
 	}
-	return text + fmt.Sprintf("that differ by more than their errors explain (probability %.2g): look for a mistake; the error is widened", r.P)
+	return text + fmt.Sprintf("more than their errors explain (probability %.2g): look for a mistake; the error is widened", r.P)
 }
 
 type measuredResult struct {

@@ -154,7 +154,7 @@ func (f Field) one(readings []Reading) (Reading, *Repeated, error) {
 		if err != nil {
 			return Reading{}, nil, fmt.Errorf("%s: %w", f.Name, err)
 		}
-		return Reading{Value: c.Mean, Sd: c.SdWidened}, &Repeated{f.Name, c}, nil
+		return Reading{Value: c.Mean, Sd: c.SdWidened}, &Repeated{f.Name, f.Dimension, c}, nil
 	case f.Default != "":
 		r, err := f.Parse(f.Default, nil)
 		return r, nil, err

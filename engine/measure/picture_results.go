@@ -52,7 +52,7 @@ func (v *view) weigh(out *Outcome) error {
 	if err != nil {
 		return err
 	}
-	out.Repeated = append(out.Repeated, Repeated{together, combined})
+	out.Repeated = append(out.Repeated, Repeated{together, Length, combined})
 	v.readings[v.extra].Sd = math.Sqrt(combined.SdWidened*combined.SdWidened - combined.SdInternal*combined.SdInternal)
 	return nil
 }

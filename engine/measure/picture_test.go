@@ -89,6 +89,33 @@ func TestUnbendTurnsTheLensRound(t *testing.T) {
 	}
 }
 
+// Whatever is known less surely makes no result surer.
+func TestErrorOfAPictureNeverShrinks(t *testing.T) {
+	for seed := range uint64(10) {
+		_, p := plainPicture(100 + seed)
+		before := workPicture(t, p).Results
+		worse := func(v Value) Value { return Value(strings.ReplaceAll(string(v), "±", "±1")) } // 0.5 becomes 10.5
+		for name, spoil := range map[string]func(*Picture){
+			"tilt":   func(p *Picture) { p.Tilt = worse(p.Tilt) },
+			"turned": func(p *Picture) { p.Turned = worse(p.Turned) },
+			"roll":   func(p *Picture) { p.Roll = worse(p.Roll) },
+			"focal":  func(p *Picture) { p.Focal = Value(strings.Replace(string(p.Focal), "±0.00", "±0.01", 1)) },
+			"nearer": func(p *Picture) { p.References[0].Nearer = worse(p.References[0].Nearer) },
+			"strays": func(p *Picture) { p.Strays = "0 m ±1 m" },
+			"bend":   func(p *Picture) { wide := 0.1; p.Bend = &wide },
+		} {
+			q := p
+			q.References = []Reference{p.References[0]}
+			spoil(&q)
+			for i, r := range workPicture(t, q).Results {
+				if r.Sd < before[i].Sd*(1-1e-9) {
+					t.Errorf("%s: %s ±%v became ±%v", name, r.Label, before[i].Sd, r.Sd)
+				}
+			}
+		}
+	}
+}
+
 // With twice the error of the marks the result is less sure, and the marks have the
 // greater share of it.
 func TestCoarserMarksAreLessSure(t *testing.T) {

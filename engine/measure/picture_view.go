@@ -1,6 +1,7 @@
 package measure
 
 import (
+	"errors"
 	"fmt"
 	"math"
 
@@ -48,12 +49,12 @@ type stationView struct {
 	stray int
 }
 
-// ledger takes in readings with the faults that they have.
+// ledger takes in readings, and every fault that they have.
 type ledger struct {
 	view
 	spread Spread
 	markSd float64
-	err    error
+	faults error
 }
 
 func (l *ledger) add(name string, r Reading) int {
@@ -62,9 +63,7 @@ func (l *ledger) add(name string, r Reading) int {
 }
 
 func (l *ledger) fault(format string, args ...any) {
-	if l.err == nil {
-		l.err = fmt.Errorf(format, args...)
-	}
+	l.faults = errors.Join(l.faults, fmt.Errorf(format, args...))
 }
 
 // mark takes in a mark at a place of the document.
@@ -136,10 +135,10 @@ func (p Picture) view(spread Spread) (*view, error) {
 	l.extra = l.add(together, Reading{})
 	l.limb(p)
 	l.free(p)
-	if l.err == nil {
-		l.err = l.faces()
+	if l.faults == nil {
+		l.faults = l.faces()
 	}
-	return &l.view, l.err
+	return &l.view, l.faults
 }
 
 // camera takes in what is known of the camera. What it wrote into the picture

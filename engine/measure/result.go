@@ -17,9 +17,13 @@ type Outcome struct {
 
 // Repeated is a field that was read more than once, with its readings combined.
 type Repeated struct {
-	Field string `json:"field"`
+	Field     string    `json:"field"`
+	Dimension Dimension `json:"dimension"`
 	Combined
 }
+
+// Apart writes how far the readings lie apart at most.
+func (r Repeated) Apart() string { return Field{Dimension: r.Dimension}.text(r.Spread) }
 
 // Result is one value worked out, in SI units, with its error.
 type Result struct {
