@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"strings"
 
 	"boughline/engine/measure"
 )
@@ -15,11 +16,14 @@ import (
 func (c *measureCommand) photo(env Env, spread measure.Spread) error {
 	var files []string
 	for _, arg := range c.Readings {
-		if arg == "--json" {
+		switch {
+		case arg == "--json":
 			c.JSON = true
-			continue
+		case strings.HasPrefix(arg, "-") && arg != "-":
+			return refusal{fmt.Errorf("photo: no flag %s; expected one file of marks, or - for stdin (docs/measuring.md)", arg)}
+		default:
+			files = append(files, arg)
 		}
-		files = append(files, arg)
 	}
 	if len(files) != 1 {
 		return refusal{fmt.Errorf("photo: %d files; expected one file of marks, or - for stdin (docs/measuring.md)", len(files))}

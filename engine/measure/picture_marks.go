@@ -35,9 +35,10 @@ func (l *ledger) reference(place string, r Reference) {
 
 // limb takes in the stations and what they give.
 func (l *ledger) limb(p Picture) {
+	stray := l.parse(straysField, strays, p.Strays)
 	for i, s := range p.Limb {
 		place := fmt.Sprintf("limb[%d]", i)
-		v := stationView{thick: len(s.Edges) > 0, stray: l.value(straysField, strays, p.Strays)}
+		v := stationView{thick: len(s.Edges) > 0, stray: l.add(strays, stray)}
 		switch {
 		case !(len(s.Edges) == 2 && s.At == nil || len(s.Edges) == 0 && s.At != nil):
 			l.fault("%s: %d edges; expected two edges, or at instead", place, len(s.Edges))

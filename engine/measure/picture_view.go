@@ -92,13 +92,18 @@ func (l *ledger) apart(place string, a, b *Mark) {
 
 // value takes in a value under the name of its place.
 func (l *ledger) value(f Field, place string, text Value) int {
+	return l.add(place, l.parse(f, place, text))
+}
+
+// parse reads a value, or what stands in for it.
+func (l *ledger) parse(f Field, place string, text Value) Reading {
 	f.Name = place
 	if text == "" {
 		text = Value(f.Default)
 	}
 	if text == "" {
 		l.fault("%s is missing: %s", place, f.Label)
-		return 0
+		return Reading{}
 	}
 	r, err := f.Parse(string(text), l.spread)
 	if err == nil {
@@ -107,7 +112,7 @@ func (l *ledger) value(f Field, place string, text Value) int {
 	if err != nil {
 		l.fault("%w", err)
 	}
-	return l.add(place, r)
+	return r
 }
 
 // view checks a picture and lays out its readings.
