@@ -123,6 +123,14 @@ type Reason struct {
 	Check     *Check          `json:"check,omitempty"`
 	Sign      *signs.Sign     `json:"-"`
 	SignID    string          `json:"sign,omitempty"`
+	Others    []signs.Sign    `json:"-"` // further signs that the reason speaks of
+	SignIDs   []string        `json:"signs,omitempty"`
+	Rule      *signs.Rule     `json:"-"` // what signs mean together
+	RuleID    string          `json:"rule,omitempty"`
+	Findings  []string        `json:"findings,omitempty"` // those that meet in the rule
+	Hazard    *signs.Hazard   `json:"-"`
+	HazardID  string          `json:"hazard,omitempty"`
+	Covers    []string        `json:"in_the_way,omitempty"` // what lay in the way of a look
 	Finding   string          `json:"finding,omitempty"`
 	OnTree    string          `json:"on_tree,omitempty"` // a finding on a neighbour
 	Placement signs.Placement `json:"placement,omitzero"`

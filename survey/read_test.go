@@ -107,7 +107,7 @@ func TestReadRefusesWhatCannotBeRead(t *testing.T) {
 		{"very deep", strings.Repeat("[", 100000) + strings.Repeat("]", 100000), wanted{survey.CodeNesting, "", 0, 0}},
 		{"a list", "[]", wanted{survey.CodeWrongType, "", 1, 1}},
 		{"null", "null", wanted{survey.CodeWrongType, "", 1, 1}},
-		{"a later version", "{\n\"boughline\": 2, \"limbs\": []}", wanted{survey.CodeNewer, "boughline", 2, 14}},
+		{"a later version", "{\n\"boughline\": 3, \"limbs\": []}", wanted{survey.CodeNewer, "boughline", 2, 14}},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
@@ -166,11 +166,11 @@ func TestWriteIsIndentedAndPlain(t *testing.T) {
 		t.Fatal(err)
 	}
 	var b bytes.Buffer
-	if err := survey.Write(&b, &survey.Survey{Version: 1, Site: "A & B <west>", Day: day}); err != nil {
+	if err := survey.Write(&b, &survey.Survey{Version: 2, Site: "A & B <west>", Day: day}); err != nil {
 		t.Fatal(err)
 	}
 	want := `{
-  "boughline": 1,
+  "boughline": 2,
   "site": "A & B <west>",
   "day": "2026-05-16",
   "trees": []

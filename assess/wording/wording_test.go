@@ -39,8 +39,10 @@ func codes(t *testing.T) (all []assess.Code, changed []string) {
 	return all, changed
 }
 
-// worded are reasons made of more than their code.
-var worded = map[assess.Code]bool{assess.SignFound: true, assess.FungusFound: true, assess.SignNotVisible: true}
+// worded tells reasons made of more than their code.
+func worded(code assess.Code) bool {
+	return code == assess.SignFound || code == assess.FungusFound || inspection[code] != nil
+}
 
 func TestEveryCodeHasWords(t *testing.T) {
 	all, changed := codes(t)
@@ -50,7 +52,7 @@ func TestEveryCodeHasWords(t *testing.T) {
 	for _, code := range all {
 		_, isCheck := checks[code]
 		_, isReason := reasons[code]
-		if isCheck == isReason && !worded[code] {
+		if isCheck == isReason && !worded(code) {
 			t.Errorf("%s: check %v, reason %v; expected one of them", code, isCheck, isReason)
 		}
 		if Basis(code) == "" {

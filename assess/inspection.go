@@ -1,0 +1,230 @@
+package assess
+
+import (
+	"slices"
+
+	"boughline/engine/signs"
+	"boughline/engine/space"
+	"boughline/survey"
+)
+
+// inspection is the looks at a tree as they bear on one hang.
+type inspection struct {
+	*rig
+	parts map[signs.Zone][]string // what a look at each zone must cover
+	found map[string]bool         // signs that were found and weigh more than a remark here
+	clear map[string]bool         // stand-ins judged so far
+	stood map[string][]string     // signs that could not show and are stood for, by the cause
+}
+
+func (r *rig) inspect(people space.People, findings []Reason) *inspection {
+	i := &inspection{rig: r, parts: map[signs.Zone][]string{}, found: map[string]bool{}, clear: map[string]bool{}, stood: map[string][]string{}}
+	for _, zone := range signs.Zones() {
+		i.parts[zone] = r.partsOf(string(zone), people)
+	}
+	for _, f := range findings {
+		if f.Effect > signs.Remark {
+			i.found[f.SignID] = true
+		}
+	}
+	return i
+}
+
+// conditionsOf is the state of tree, air, season and ground at a look, as far
+// as it is known.
+func (t *tree) conditionsOf(look *survey.Look) signs.Conditions {
+	c := signs.Conditions{Leaves: signs.Leaves(look.Leaves), Air: signs.Air(look.Air), Toadstools: t.toadstools(t.dayOf(look))}
+	for _, cover := range look.InTheWay {
+		c.InTheWay = append(c.InTheWay, signs.Cover(cover))
+	}
+	near := !t.survey.Day.After(t.dayOf(look).AddMonths(int(t.rules.leafMonths.Value)))
+	if w := t.survey.Wind; c.Leaves == "" && near && w != nil && w.InLeaf != nil {
+		c.Leaves = signs.BareCrown
+		if *w.InLeaf {
+			c.Leaves = signs.InLeaf
+		}
+	}
+	return c
+}
+
+// toadstools reports whether the fungi of one summer stand on a day. South of
+// the equator the year is turned by half.
+func (t *tree) toadstools(day survey.Date) bool {
+	month := t.northernMonth(day)
+	return int(t.rules.toadstoolsFrom.Value) <= month && month <= int(t.rules.toadstoolsTo.Value)
+}
+
+// northernMonth is the month of the same season north of the equator.
+func (t *tree) northernMonth(day survey.Date) int {
+	if p := t.survey.Place; p != nil && p.Latitude < 0 {
+		return (day.Month()+5)%12 + 1
+	}
+	return day.Month()
+}
+
+// hidden is a sign that could not show at a look, and why.
+type hidden struct {
+	sign  *signs.Sign
+	cause string
+}
+
+// Causes other than a need of the sign.
+const (
+	causeStated = "stated" // the surveyor says so
+	causeCover  = "cover"  // something lay in the way
+)
+
+// hiddenAt lists the signs that could not show at a look and would count.
+func (t *tree) hiddenAt(look *survey.Look) []hidden {
+	var list []hidden
+	c := t.conditionsOf(look)
+	for _, sign := range t.rules.lookedFor[signs.Zone(look.Zone)] {
+		cause := ""
+		switch {
+		case slices.Contains(look.NotVisible, sign.ID):
+			cause = causeStated
+		case !sign.GrowsOn(t.species.Scientific):
+		case len(sign.CoveredBy(c)) > 0:
+			cause = causeCover
+		case !sign.CouldShow(c):
+			cause = string(sign.Needs)
+		}
+		if cause != "" {
+			list = append(list, hidden{sign, cause})
+		}
+	}
+	return list
+}
+
+// lookedFor lists the signs of each zone that would count if they were found.
+func lookedFor(all []signs.Sign) map[signs.Zone][]*signs.Sign {
+	byZone := map[signs.Zone][]*signs.Sign{}
+	for i := range all {
+		if s := &all[i]; max(s.OnLoadPath, s.AbovePeople, s.Elsewhere) >= signs.CloserLook {
+			byZone[s.Zone] = append(byZone[s.Zone], s)
+		}
+	}
+	return byZone
+}
+
+// notVisible judges the signs that could not show at a look: a stand-in that
+// was looked at and clear, or an earlier look that could show them, completes
+// it. What lay in the way of many signs is told once.
+func (i *inspection) notVisible(zone, part string, look *survey.Look, index int) []Reason {
+	var list []Reason
+	covered := Reason{Code: LookCovered, Outcome: Unfinished, Zone: zone, Text: part, Covers: look.InTheWay,
+		Path: element(i.path+".looks", index), Change: Change{Code: ChangeLook}}
+	for _, h := range i.hiddenAt(look) {
+		reason := Reason{Code: SignNotVisible, Outcome: Unfinished, Zone: zone, Sign: h.sign, SignID: h.sign.ID, Others: i.standInsOf(h.sign),
+			Path: covered.Path, Text: part, Refs: h.sign.Refs, Change: Change{Code: ChangeLook}}
+		what, stated, clear := standIn(look, h.sign.ID)
+		switch {
+		case clear:
+			reason.Code, reason.Outcome, reason.Remark, reason.Change, reason.Text = StandIn, MayHang, true, Change{}, what
+		case i.shownEarlier(zone, part, h.sign, look), !stated && i.stoodFor(h.sign):
+			i.stand(h)
+			continue
+		case h.cause == causeCover:
+			covered.Others = append(covered.Others, *h.sign)
+			covered.SignIDs = append(covered.SignIDs, h.sign.ID)
+			continue
+		}
+		list = append(list, reason)
+	}
+	if len(covered.SignIDs) > 0 {
+		list = append(list, covered)
+	}
+	return list
+}
+
+// standIn returns what the surveyor looked at instead of a sign.
+func standIn(look *survey.Look, sign string) (what string, stated, clear bool) {
+	for _, s := range look.StandIns {
+		if s.Sign != sign {
+			continue
+		}
+		if stated = true; s.Clear {
+			return s.What, true, true
+		}
+	}
+	return "", stated, false
+}
+
+func (i *inspection) stand(h hidden) {
+	if !slices.Contains(i.stood[h.cause], h.sign.ID) {
+		i.stood[h.cause] = append(i.stood[h.cause], h.sign.ID)
+	}
+}
+
+// shownEarlier reports whether another look that still counts could show the
+// sign.
+func (i *inspection) shownEarlier(zone, part string, sign *signs.Sign, newest *survey.Look) bool {
+	for j := range i.s.Looks {
+		look := &i.s.Looks[j]
+		if look != newest && covers(look, zone, part) && i.couldShow(look, sign) {
+			return true
+		}
+	}
+	return false
+}
+
+// couldShow reports whether a look was made, still counts, and could show the
+// sign.
+func (t *tree) couldShow(look *survey.Look, sign *signs.Sign) bool {
+	return look.State == survey.LookDone && !t.lapsed(look) && !slices.Contains(look.NotVisible, sign.ID) && sign.CouldShow(t.conditionsOf(look))
+}
+
+// stoodFor reports whether all that stands in for a sign was looked for, could
+// show, and was not found, or only where it does not matter for this hang.
+func (i *inspection) stoodFor(sign *signs.Sign) bool {
+	for _, id := range sign.StandIns {
+		if !i.isClear(id) {
+			return false
+		}
+	}
+	return len(sign.StandIns) > 0
+}
+
+func (i *inspection) isClear(id string) bool {
+	if known, ok := i.clear[id]; ok {
+		return known
+	}
+	sign, ok := i.k.Sign(id)
+	clear := ok && !i.found[id]
+	for _, part := range i.parts[sign.Zone] {
+		look, _ := i.newestLook(string(sign.Zone), part)
+		clear = clear && look != nil && i.couldShow(look, &sign)
+	}
+	i.clear[id] = clear
+	return clear
+}
+
+func (i *inspection) standInsOf(sign *signs.Sign) []signs.Sign {
+	var list []signs.Sign
+	for _, id := range sign.StandIns {
+		if s, ok := i.k.Sign(id); ok {
+			list = append(list, s)
+		}
+	}
+	return list
+}
+
+// stoodForReasons remarks, once for each cause, on what could not show and is
+// stood for.
+func (i *inspection) stoodForReasons() []Reason {
+	var list []Reason
+	for _, cause := range []string{string(signs.NeedsLeaves), string(signs.NeedsBareCrown), string(signs.NeedsWind), string(signs.NeedsToadstool), causeCover, causeStated} {
+		ids := i.stood[cause]
+		if len(ids) == 0 {
+			continue
+		}
+		reason := Reason{Code: StoodFor, Remark: true, Path: i.path + ".looks", Text: cause, SignIDs: ids}
+		for _, id := range ids {
+			if s, ok := i.k.Sign(id); ok {
+				reason.Others = append(reason.Others, s)
+			}
+		}
+		list = append(list, reason)
+	}
+	return list
+}
