@@ -30,7 +30,7 @@ var needs = map[string]string{
 }
 
 func notVisible(r assess.Reason) string {
-	text := fmt.Sprintf("%s could not show at the look at %s", capital(r.Sign.Name), zone(r.Zone, r.Text))
+	text := fmt.Sprintf("Could not show at the look at %s: %s", zone(r.Zone, r.Text), r.Sign.Name)
 	if r.Sign.Needs != signs.NeedsNothing {
 		text += ", " + needs[string(r.Sign.Needs)]
 	}
@@ -57,27 +57,30 @@ func stoodFor(r assess.Reason) string {
 }
 
 func together(r assess.Reason) string {
-	text := capital(r.Rule.Name) + ": " + namesOf(r.Others)
+	text := capital(r.Rule.Name)
 	if r.Text != "" {
-		text += ", on " + r.Text
+		text += " (" + r.Text + ")"
 	}
-	return fmt.Sprintf("%s. Together: %s.", text, r.Rule.Means)
+	return fmt.Sprintf("%s: %s. Together: %s.", text, namesOf(r.Others), r.Rule.Means)
 }
 
 func hazard(r assess.Reason) string {
-	h := r.Hazard
-	text := capital(h.Name)
+	text := capital(r.Hazard.Name)
 	switch {
 	case r.Why == signs.WhyCleared:
 		return text + ", cleared."
 	case len(r.Terms) > 0:
 		text += ", " + Quantity(r.Terms[0].Value, "m") + " from people or from the limb in use, doubt taken off"
 	}
-	text += ": " + h.Means + ". " + capital(h.Do)
-	if h.CheckWith != "" {
-		text += "; check with " + h.CheckWith
+	return text + ": " + r.Hazard.Means + ". " + HazardDo(*r.Hazard)
+}
+
+// HazardDo says what to do about a hazard, and whom to ask.
+func HazardDo(h signs.Hazard) string {
+	if h.CheckWith == "" {
+		return capital(h.Do) + "."
 	}
-	return text + "."
+	return capital(h.Do) + "; check with " + h.CheckWith + "."
 }
 
 func hazardNotPlaced(r assess.Reason) string {

@@ -137,17 +137,33 @@ func seenAt(seen []Seen, member string) []Seen {
 	return here
 }
 
-// match reports whether every clause holds.
+// match reports whether every clause holds. A rule of the whole tree stands
+// where any of its signs does. That of a member stands where its signs on that
+// member do; where each half can be met by what has no place of its own, also
+// where the member does.
 func (r *Rule) match(seen []Seen, parts []Part) (Match, bool) {
 	m := Match{Rule: *r}
+	unplaced := true
 	for _, c := range r.All {
-		found := c.among(seen)
-		if len(found) == 0 && !c.measured(parts) {
+		found, free := c.among(seen), c.measured(parts)
+		if len(found) == 0 && !free {
 			return Match{}, false
 		}
+		for _, s := range found {
+			placed := r.Spot == AnywhereOnTree || s.Member != "" && s.Member == parts[0].Member
+			if placed {
+				m.Placement = m.Placement.or(s.Placement)
+			}
+			free = free || !placed
+			m.Effect = max(m.Effect, s.Judged.Effect)
+		}
+		unplaced = unplaced && free
 		m.Seen = append(m.Seen, found...)
 	}
-	m.weigh(parts)
+	if unplaced && len(parts) > 0 {
+		m.Placement = m.Placement.or(parts[0].Placement)
+	}
+	m.Effect = max(m.Effect, r.at(m.Placement))
 	return m, true
 }
 
@@ -163,23 +179,6 @@ func (c Clause) among(seen []Seen) []Seen {
 
 func (c Clause) measured(parts []Part) bool {
 	return c.Quantity != "" && slices.ContainsFunc(parts, func(p Part) bool { return p.Quantities[c.Quantity] > c.Above })
-}
-
-// weigh works out the effect. A rule of the whole tree stands where any of its
-// signs does; that of a member where its signs on that member do, and where
-// none has a place of its own, where the member does.
-func (m *Match) weigh(parts []Part) {
-	var placed bool
-	for _, s := range m.Seen {
-		m.Effect = max(m.Effect, s.Judged.Effect)
-		if m.Rule.Spot == AnywhereOnTree || s.Member != "" && s.Member == parts[0].Member {
-			m.Placement, placed = m.Placement.or(s.Placement), true
-		}
-	}
-	if !placed {
-		m.Placement = parts[0].Placement
-	}
-	m.Effect = max(m.Effect, m.Rule.at(m.Placement))
 }
 
 // at returns the effect in a placement.
