@@ -121,7 +121,7 @@ func (i *inspection) notVisible(zone, part string, look *survey.Look, index int)
 		switch {
 		case clear:
 			reason.Code, reason.Outcome, reason.Remark, reason.Change, reason.Text = StandIn, MayHang, true, Change{}, what
-		case i.shownEarlier(zone, part, h.sign, look), !stated && i.stoodFor(h.sign):
+		case i.shown(zone, part, h.sign), !stated && i.stoodFor(h.sign):
 			i.stand(h)
 			continue
 		case h.cause == causeCover:
@@ -156,16 +156,10 @@ func (i *inspection) stand(h hidden) {
 	}
 }
 
-// shownEarlier reports whether another look that still counts could show the
+// shown reports whether any look at a part that still counts could show the
 // sign.
-func (i *inspection) shownEarlier(zone, part string, sign *signs.Sign, newest *survey.Look) bool {
-	for j := range i.s.Looks {
-		look := &i.s.Looks[j]
-		if look != newest && covers(look, zone, part) && i.couldShow(look, sign) {
-			return true
-		}
-	}
-	return false
+func (t *tree) shown(zone, part string, sign *signs.Sign) bool {
+	return slices.ContainsFunc(t.s.Looks, func(look survey.Look) bool { return covers(&look, zone, part) && t.couldShow(&look, sign) })
 }
 
 // couldShow reports whether a look was made, still counts, and could show the
@@ -192,8 +186,7 @@ func (i *inspection) isClear(id string) bool {
 	sign, ok := i.k.Sign(id)
 	clear := ok && !i.found[id]
 	for _, part := range i.parts[sign.Zone] {
-		look, _ := i.newestLook(string(sign.Zone), part)
-		clear = clear && look != nil && i.couldShow(look, &sign)
+		clear = clear && i.shown(string(sign.Zone), part, &sign)
 	}
 	i.clear[id] = clear
 	return clear
