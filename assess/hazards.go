@@ -10,13 +10,15 @@ import (
 )
 
 // hazardReasons judges the hazards of the site by how near they are to people
-// or to the limb in use.
+// or to the limb in use. What is far off is left out.
 func (r *rig) hazardReasons(people space.People) []Reason {
 	var list []Reason
 	for i := range r.survey.Hazards {
 		h := &r.survey.Hazards[i]
 		if row, ok := r.k.Hazard(h.Hazard); ok { // Problems has refused others
-			list = append(list, r.hazardReason(h, row, people, element("hazards", i)))
+			if reason := r.hazardReason(h, row, people, element("hazards", i)); reason.Effect > signs.None {
+				list = append(list, reason)
+			}
 		}
 	}
 	return list
@@ -30,9 +32,9 @@ func (r *rig) hazardReason(h *survey.Hazard, row signs.Hazard, people space.Peop
 	}
 	at, astray, place := r.hazardPlace(h)
 	if place == placeUnknown { // on another tree whose place nobody has taken
-		reason.Code = HazardNotPlaced
+		reason.Code, reason.Effect = HazardNotPlaced, signs.Remark
 		if row.Near >= signs.CloserLook {
-			reason.Outcome, reason.Remark, reason.Change = Unfinished, false, Change{Code: ChangeMeasure}
+			reason.Effect, reason.Outcome, reason.Remark, reason.Change = signs.CloserLook, Unfinished, false, Change{Code: ChangeMeasure}
 		}
 		return reason
 	}

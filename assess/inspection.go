@@ -14,11 +14,11 @@ type inspection struct {
 	parts map[signs.Zone][]string // what a look at each zone must cover
 	found map[string]bool         // signs that were found and weigh more than a remark here
 	clear map[string]bool         // stand-ins judged so far
-	stood map[string][]string     // signs that could not show and are stood for, by the cause
+	stood map[string]*Reason      // signs that could not show and are stood for, by the cause
 }
 
 func (r *rig) inspect(people space.People, findings []Reason) *inspection {
-	i := &inspection{rig: r, parts: map[signs.Zone][]string{}, found: map[string]bool{}, clear: map[string]bool{}, stood: map[string][]string{}}
+	i := &inspection{rig: r, parts: map[signs.Zone][]string{}, found: map[string]bool{}, clear: map[string]bool{}, stood: map[string]*Reason{}}
 	for _, zone := range signs.Zones() {
 		i.parts[zone] = r.partsOf(string(zone), people)
 	}
@@ -121,8 +121,11 @@ func (i *inspection) notVisible(zone, part string, look *survey.Look, index int)
 		switch {
 		case clear:
 			reason.Code, reason.Outcome, reason.Remark, reason.Change, reason.Text = StandIn, MayHang, true, Change{}, what
-		case i.shown(zone, part, h.sign), !stated && i.stoodFor(h.sign):
-			i.stand(h)
+		case i.shown(zone, part, h.sign):
+			i.stand(h, nil)
+			continue
+		case !stated && i.stoodFor(h.sign):
+			i.stand(h, reason.Others)
 			continue
 		case h.cause == causeCover:
 			covered.Others = append(covered.Others, *h.sign)
@@ -150,9 +153,22 @@ func standIn(look *survey.Look, sign string) (what string, stated, clear bool) {
 	return "", stated, false
 }
 
-func (i *inspection) stand(h hidden) {
-	if !slices.Contains(i.stood[h.cause], h.sign.ID) {
-		i.stood[h.cause] = append(i.stood[h.cause], h.sign.ID)
+// stand notes a sign that could not show, with the signs that stand for it; none
+// where a dated look does.
+func (i *inspection) stand(h hidden, by []signs.Sign) {
+	r, begun := i.stood[h.cause]
+	if !begun {
+		r = &Reason{Code: StoodFor, Remark: true, Path: i.path + ".looks", Text: h.cause}
+		i.stood[h.cause] = r
+	}
+	if slices.Contains(r.SignIDs, h.sign.ID) {
+		return
+	}
+	r.Others, r.SignIDs = append(r.Others, *h.sign), append(r.SignIDs, h.sign.ID)
+	for _, s := range by {
+		if !slices.Contains(r.StandInIDs, s.ID) {
+			r.StandIns, r.StandInIDs = append(r.StandIns, s), append(r.StandInIDs, s.ID)
+		}
 	}
 }
 
@@ -207,17 +223,9 @@ func (i *inspection) standInsOf(sign *signs.Sign) []signs.Sign {
 func (i *inspection) stoodForReasons() []Reason {
 	var list []Reason
 	for _, cause := range []string{string(signs.NeedsLeaves), string(signs.NeedsBareCrown), string(signs.NeedsWind), string(signs.NeedsToadstool), causeCover, causeStated} {
-		ids := i.stood[cause]
-		if len(ids) == 0 {
-			continue
+		if r, ok := i.stood[cause]; ok {
+			list = append(list, *r)
 		}
-		reason := Reason{Code: StoodFor, Remark: true, Path: i.path + ".looks", Text: cause, SignIDs: ids}
-		for _, id := range ids {
-			if s, ok := i.k.Sign(id); ok {
-				reason.Others = append(reason.Others, s)
-			}
-		}
-		list = append(list, reason)
 	}
 	return list
 }

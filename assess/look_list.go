@@ -92,7 +92,7 @@ func zoneOrder(zone string) int { return slices.Index(signs.Zones(), signs.Zone(
 
 // wholeLooks are the looks at the tree as a whole, for no hang in particular.
 func (t *tree) wholeLooks() []Reason {
-	i := &inspection{rig: &rig{tree: t}, parts: map[signs.Zone][]string{}, found: map[string]bool{}, clear: map[string]bool{}, stood: map[string][]string{}}
+	i := &inspection{rig: &rig{tree: t}, parts: map[signs.Zone][]string{}, found: map[string]bool{}, clear: map[string]bool{}, stood: map[string]*Reason{}}
 	for _, zone := range signs.Zones() {
 		i.parts[zone] = []string{""}
 	}

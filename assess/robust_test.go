@@ -118,7 +118,7 @@ func readBack(h assess.Hang) error {
 	}
 	for i := range back.Reasons {
 		a, b := &h.Reasons[i], &back.Reasons[i]
-		b.Sign, b.Effect, b.Others, b.Rule, b.Hazard = a.Sign, a.Effect, a.Others, a.Rule, a.Hazard
+		b.Sign, b.Effect, b.Others, b.StandIns, b.Rule, b.Hazard = a.Sign, a.Effect, a.Others, a.StandIns, a.Rule, a.Hazard
 	}
 	if !reflect.DeepEqual(h, back) {
 		return fmt.Errorf("%s reads back differently", data)

@@ -34,5 +34,5 @@ func hazardText(h signs.Hazard) string {
 	if h.From > 0 {
 		text += fmt.Sprintf("; mostly %s to %s", time.Month(h.From), time.Month(h.To))
 	}
-	return fmt.Sprintf("%s. Within %g m of people or of the limb in use: %s; farther: %s. %s", text, float64(h.Reach), wording.Effect(h.Near), wording.Effect(h.Beyond), wording.HazardDo(h))
+	return fmt.Sprintf("%s. Within %g m of people or of the limb in use: %s; up to %g m: %s. %s", text, float64(h.Reach), wording.Effect(h.Near), float64(h.Outer()), wording.Effect(h.Beyond), wording.HazardDo(h))
 }

@@ -54,6 +54,30 @@ func TestReadMeadow(t *testing.T) {
 	}
 }
 
+// A document of version 1 reads as one of the present version. What it could
+// not say of its looks stays unsaid.
+func TestReadUpgradesVersion1(t *testing.T) {
+	s, problems := read(t, meadow(t))
+	if len(problems) > 0 || s.Version != survey.Version {
+		t.Fatalf("version %d, problems %v", s.Version, problems)
+	}
+	for _, l := range s.Trees[0].Looks {
+		if l.Leaves != "" || l.Air != "" || l.InTheWay != nil {
+			t.Errorf("a look of version 1 says %q, %q, %v", l.Leaves, l.Air, l.InTheWay)
+		}
+	}
+	if len(s.Hazards) > 0 {
+		t.Errorf("hazards out of nothing: %v", s.Hazards)
+	}
+	var b bytes.Buffer
+	if err := survey.Write(&b, s); err != nil {
+		t.Fatal(err)
+	}
+	if again, problems := read(t, b.String()); len(problems) > 0 || again.Version != survey.Version {
+		t.Errorf("written again it does not read: %v", problems)
+	}
+}
+
 func TestReadTakesAByteOrderMark(t *testing.T) {
 	if _, problems := read(t, "\ufeff"+meadow(t)); len(problems) > 0 {
 		t.Error(problems)

@@ -53,7 +53,11 @@ func covered(r assess.Reason) string {
 }
 
 func stoodFor(r assess.Reason) string {
-	return fmt.Sprintf("Could not show (%s): %s. What stands in for it was looked for and is clear, or an earlier look shows it.", needs[r.Text], namesOf(r.Others))
+	text := fmt.Sprintf("Could not show (%s): %s. ", needs[r.Text], namesOf(r.Others))
+	if len(r.StandIns) == 0 {
+		return text + "Another look within 12 months could show it."
+	}
+	return text + "Looked for instead, and clear: " + namesOf(r.StandIns) + "."
 }
 
 func together(r assess.Reason) string {

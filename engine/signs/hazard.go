@@ -17,7 +17,9 @@ type Hazard struct {
 	// which to expect it, To before From over the turn of the year; both 0 for
 	// the whole year.
 	From, To int
-	// Reach is how near to people or to the limb in use it counts as near.
+	// Reach is how near to people or to the limb in use it counts as near;
+	// Beyond is what it does up to three times as far. Farther off it is no
+	// concern of a hang (house).
 	Reach        quantity.Length
 	Near, Beyond Effect
 	Do           string
@@ -32,11 +34,17 @@ type Hazard struct {
 // At returns the effect of the hazard at a distance from people or from the
 // limb in use; a distance that is not known counts as near.
 func (h Hazard) At(distance quantity.Length, known bool) Effect {
-	if !known || distance <= h.Reach {
+	switch {
+	case !known || distance <= h.Reach:
 		return h.Near
+	case distance <= h.Outer():
+		return h.Beyond
 	}
-	return h.Beyond
+	return None
 }
+
+// Outer is the distance beyond which the hazard is no concern of a hang.
+func (h Hazard) Outer() quantity.Length { return 3 * h.Reach }
 
 // Expected reports whether a month, 1 to 12 on the northern half of the globe,
 // lies in the season of the hazard.

@@ -89,7 +89,7 @@ func TestMethodsKnowWhatIsBrought(t *testing.T) {
 
 func TestHazardAt(t *testing.T) {
 	h := Hazard{Reach: 10, Near: Bars, Beyond: Question, From: 11, To: 2}
-	if h.At(10, true) != Bars || h.At(10.1, true) != Question || h.At(99, false) != Bars {
+	if h.At(10, true) != Bars || h.At(10.1, true) != Question || h.At(99, false) != Bars || h.At(30, true) != Question || h.At(31, true) != None {
 		t.Errorf("at 10 m %v, at 10.1 m %v, not known %v", h.At(10, true), h.At(10.1, true), h.At(99, false))
 	}
 	for month, want := range map[int]bool{10: false, 11: true, 12: true, 1: true, 2: true, 3: false} {
