@@ -123,9 +123,9 @@ type Reason struct {
 	Check      *Check          `json:"check,omitempty"`
 	Sign       *signs.Sign     `json:"-"`
 	SignID     string          `json:"sign,omitempty"`
-	Others     []signs.Sign    `json:"-"` // further signs that the reason speaks of
+	Others     []*signs.Sign   `json:"-"` // further signs that the reason speaks of
 	SignIDs    []string        `json:"signs,omitempty"`
-	StandIns   []signs.Sign    `json:"-"` // looked for instead, and clear
+	StandIns   []*signs.Sign   `json:"-"` // looked for instead, and clear
 	StandInIDs []string        `json:"stand_ins,omitempty"`
 	Rule       *signs.Rule     `json:"-"` // what signs mean together
 	RuleID     string          `json:"rule,omitempty"`

@@ -96,6 +96,14 @@ func (t *tree) hiddenAt(look *survey.Look) []hidden {
 	return list
 }
 
+func signsByID(all []signs.Sign) map[string]*signs.Sign {
+	byID := make(map[string]*signs.Sign, len(all))
+	for i := range all {
+		byID[all[i].ID] = &all[i]
+	}
+	return byID
+}
+
 // lookedFor lists the signs of each zone that would count if they were found.
 func lookedFor(all []signs.Sign) map[signs.Zone][]*signs.Sign {
 	byZone := map[signs.Zone][]*signs.Sign{}
@@ -128,7 +136,7 @@ func (i *inspection) notVisible(zone, part string, look *survey.Look, index int)
 			i.stand(h, reason.Others)
 			continue
 		case h.cause == causeCover:
-			covered.Others = append(covered.Others, *h.sign)
+			covered.Others = append(covered.Others, h.sign)
 			covered.SignIDs = append(covered.SignIDs, h.sign.ID)
 			continue
 		}
@@ -155,7 +163,7 @@ func standIn(look *survey.Look, sign string) (what string, stated, clear bool) {
 
 // stand notes a sign that could not show, with the signs that stand for it; none
 // where a dated look does.
-func (i *inspection) stand(h hidden, by []signs.Sign) {
+func (i *inspection) stand(h hidden, by []*signs.Sign) {
 	r, begun := i.stood[h.cause]
 	if !begun {
 		r = &Reason{Code: StoodFor, Remark: true, Path: i.path + ".looks", Text: h.cause}
@@ -164,7 +172,7 @@ func (i *inspection) stand(h hidden, by []signs.Sign) {
 	if slices.Contains(r.SignIDs, h.sign.ID) {
 		return
 	}
-	r.Others, r.SignIDs = append(r.Others, *h.sign), append(r.SignIDs, h.sign.ID)
+	r.Others, r.SignIDs = append(r.Others, h.sign), append(r.SignIDs, h.sign.ID)
 	for _, s := range by {
 		if !slices.Contains(r.StandInIDs, s.ID) {
 			r.StandIns, r.StandInIDs = append(r.StandIns, s), append(r.StandInIDs, s.ID)
@@ -175,7 +183,12 @@ func (i *inspection) stand(h hidden, by []signs.Sign) {
 // shown reports whether any look at a part that still counts could show the
 // sign.
 func (t *tree) shown(zone, part string, sign *signs.Sign) bool {
-	return slices.ContainsFunc(t.s.Looks, func(look survey.Look) bool { return covers(&look, zone, part) && t.couldShow(&look, sign) })
+	for j := range t.s.Looks {
+		if look := &t.s.Looks[j]; covers(look, zone, part) && t.couldShow(look, sign) {
+			return true
+		}
+	}
+	return false
 }
 
 // couldShow reports whether a look was made, still counts, and could show the
@@ -199,19 +212,23 @@ func (i *inspection) isClear(id string) bool {
 	if known, ok := i.clear[id]; ok {
 		return known
 	}
-	sign, ok := i.k.Sign(id)
-	clear := ok && !i.found[id]
+	sign, ok := i.rules.sign[id]
+	if !ok {
+		return false
+	}
+	clear := !i.found[id]
 	for _, part := range i.parts[sign.Zone] {
-		clear = clear && i.shown(string(sign.Zone), part, &sign)
+		clear = clear && i.shown(string(sign.Zone), part, sign)
 	}
 	i.clear[id] = clear
 	return clear
 }
 
-func (i *inspection) standInsOf(sign *signs.Sign) []signs.Sign {
-	var list []signs.Sign
+// standInsOf lists the signs that stand in for a sign.
+func (t *tree) standInsOf(sign *signs.Sign) []*signs.Sign {
+	var list []*signs.Sign
 	for _, id := range sign.StandIns {
-		if s, ok := i.k.Sign(id); ok {
+		if s, ok := t.rules.sign[id]; ok {
 			list = append(list, s)
 		}
 	}

@@ -31,8 +31,8 @@ type LookTask struct {
 	// Hangs are those for which it matters; none where the tree has none.
 	Hangs []string `json:"hangs,omitempty"`
 	// LookFor are the signs of a look that is to be made.
-	LookFor []signs.Sign `json:"-"`
-	SignIDs []string     `json:"look_for,omitempty"`
+	LookFor []*signs.Sign `json:"-"`
+	SignIDs []string      `json:"look_for,omitempty"`
 	// NotToday are those of them that can't show on the day, or perhaps not.
 	NotToday []NotToday     `json:"not_today,omitempty"`
 	Methods  []signs.Method `json:"methods,omitempty"`
@@ -40,12 +40,12 @@ type LookTask struct {
 
 // NotToday is a sign that can't show on the day, and what to look at instead.
 type NotToday struct {
-	Sign     signs.Sign   `json:"-"`
-	SignID   string       `json:"sign"`
-	Needs    string       `json:"needs"`
-	StandIns []signs.Sign `json:"-"`
-	StandIDs []string     `json:"stand_ins,omitempty"`
-	Instead  string       `json:"instead,omitempty"`
+	Sign     *signs.Sign   `json:"-"`
+	SignID   string        `json:"sign"`
+	Needs    string        `json:"needs"`
+	StandIns []*signs.Sign `json:"-"`
+	StandIDs []string      `json:"stand_ins,omitempty"`
+	Instead  string        `json:"instead,omitempty"`
 }
 
 // Looks lists what is still to be looked at on a tree of a survey that Read and
@@ -143,7 +143,7 @@ func (t *tree) task(r Reason) LookTask {
 	task := LookTask{Reason: r}
 	switch {
 	case r.Sign != nil:
-		task.LookFor = append(task.LookFor, *r.Sign)
+		task.LookFor = append(task.LookFor, r.Sign)
 	case r.Code == LookCovered:
 		task.LookFor = r.Others
 	default:
@@ -154,7 +154,7 @@ func (t *tree) task(r Reason) LookTask {
 		task.SignIDs = append(task.SignIDs, s.ID)
 	}
 	for _, m := range signs.Methods() {
-		if slices.ContainsFunc(task.LookFor, func(s signs.Sign) bool { return slices.Contains(s.Methods, m) }) {
+		if slices.ContainsFunc(task.LookFor, func(s *signs.Sign) bool { return slices.Contains(s.Methods, m) }) {
 			task.Methods = append(task.Methods, m)
 		}
 	}
@@ -162,11 +162,11 @@ func (t *tree) task(r Reason) LookTask {
 }
 
 // signsOf lists the signs of a zone that may occur on this tree.
-func (t *tree) signsOf(zone string) []signs.Sign {
-	var list []signs.Sign
+func (t *tree) signsOf(zone string) []*signs.Sign {
+	var list []*signs.Sign
 	for _, s := range t.k.Signs() {
 		if string(s.Zone) == zone && s.GrowsOn(t.species.Scientific) {
-			list = append(list, s)
+			list = append(list, t.rules.sign[s.ID])
 		}
 	}
 	return list
@@ -177,13 +177,7 @@ func (t *tree) signsOf(zone string) []signs.Sign {
 func (t *tree) notToday(zone string) []NotToday {
 	var list []NotToday
 	for _, h := range t.hiddenAt(&survey.Look{Zone: zone, On: t.survey.Day}) {
-		n := NotToday{Sign: *h.sign, SignID: h.sign.ID, Needs: h.cause, StandIDs: h.sign.StandIns, Instead: h.sign.Instead}
-		for _, id := range h.sign.StandIns {
-			if s, ok := t.k.Sign(id); ok {
-				n.StandIns = append(n.StandIns, s)
-			}
-		}
-		list = append(list, n)
+		list = append(list, NotToday{Sign: h.sign, SignID: h.sign.ID, Needs: h.cause, StandIns: t.standInsOf(h.sign), StandIDs: h.sign.StandIns, Instead: h.sign.Instead})
 	}
 	return list
 }

@@ -41,6 +41,7 @@ type rules struct {
 	lookMonths, leafMonths       source.Fact
 	toadstoolsFrom, toadstoolsTo source.Fact // months
 	lookedFor                    map[signs.Zone][]*signs.Sign
+	sign                         map[string]*signs.Sign
 	signRules                    []signs.Rule
 }
 
@@ -74,8 +75,10 @@ func rulesOf(k *knowledge.Base) rules {
 		waitingRadius: p(knowledge.WaitingRadius), wayHalfWidth: p(knowledge.WayHalfWidth),
 		lookMonths: p(knowledge.DatedLookMonths), leafMonths: p(knowledge.LeafMonths),
 		toadstoolsFrom: p(knowledge.ToadstoolsFrom), toadstoolsTo: p(knowledge.ToadstoolsTo),
-		lookedFor: lookedFor(k.Signs()), signRules: k.SignRules(),
+		signRules: k.SignRules(),
 	}
+	all := k.Signs()
+	r.sign, r.lookedFor = signsByID(all), lookedFor(all)
 	r.form = union.FormCurve{
 		{Aspect: p(knowledge.UnionFullAspect).Value, Factor: r.formFirst.Value},
 		{Aspect: p(knowledge.UnionPlateauAspect).Value, Factor: r.formLast.Value},

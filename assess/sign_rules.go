@@ -28,7 +28,7 @@ func (r *rig) ruleReasons(findings []Reason, people space.People) []Reason {
 		reason := Reason{Code: SignsTogether, Outcome: outcome, Remark: remark, Rule: &m.Rule, RuleID: m.Rule.ID, Effect: m.Effect,
 			Placement: m.Placement, Refs: m.Rule.Refs, Text: m.Member, Change: r.ruleChange(m)}
 		for _, s := range m.Seen {
-			reason.Others = append(reason.Others, s.Sign)
+			reason.Others = append(reason.Others, r.rules.sign[s.Sign.ID])
 			reason.SignIDs = append(reason.SignIDs, s.Sign.ID)
 			reason.Findings = append(reason.Findings, s.Finding)
 		}

@@ -28,7 +28,7 @@ func signSheet(w io.Writer, s signs.Sign, k *knowledge.Base) error {
 	add("with", wording.Methods(s.Methods))
 	add("occurs on", strings.Join(s.Hosts, ", "))
 	add("needs", wording.Need(s.Needs))
-	add("stand-ins", wording.Instead(s, standIns(s, k)))
+	add("stand-ins", wording.Instead(&s, standIns(s, k)))
 	add("hidden by", covers(s.HiddenBy))
 	add("load path", wording.Effect(s.OnLoadPath))
 	add("above people", wording.Effect(s.AbovePeople))
@@ -64,11 +64,11 @@ func ruleText(r signs.Rule, id string, k *knowledge.Base) string {
 	return fmt.Sprintf("with %s: %s; %s%s [%s]", strings.Join(others, " or "), r.Means, wording.Effect(r.OnLoadPath), memoryMark(r.FromMemory, r.PartlyFromMemory), r.ID)
 }
 
-func standIns(s signs.Sign, k *knowledge.Base) []signs.Sign {
-	var list []signs.Sign
+func standIns(s signs.Sign, k *knowledge.Base) []*signs.Sign {
+	var list []*signs.Sign
 	for _, id := range s.StandIns {
 		if other, ok := k.Sign(id); ok {
-			list = append(list, other)
+			list = append(list, &other)
 		}
 	}
 	return list

@@ -34,14 +34,14 @@ func notVisible(r assess.Reason) string {
 	if r.Sign.Needs != signs.NeedsNothing {
 		text += ", " + needs[string(r.Sign.Needs)]
 	}
-	if instead := Instead(*r.Sign, r.Others); instead != "" {
+	if instead := Instead(r.Sign, r.Others); instead != "" {
 		text += "; look instead for " + instead
 	}
 	return text + "."
 }
 
 // Instead words what stands in for a sign that cannot show.
-func Instead(s signs.Sign, standIns []signs.Sign) string {
+func Instead(s *signs.Sign, standIns []*signs.Sign) string {
 	if len(standIns) > 0 {
 		return namesOf(standIns)
 	}
@@ -92,7 +92,7 @@ func hazardNotPlaced(r assess.Reason) string {
 }
 
 // namesOf lists the names of signs, each once.
-func namesOf(list []signs.Sign) string {
+func namesOf(list []*signs.Sign) string {
 	var names []string
 	for _, s := range list {
 		if !slices.Contains(names, s.Name) {

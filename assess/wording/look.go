@@ -47,7 +47,7 @@ func NotToday(n assess.NotToday) string {
 }
 
 // Names lists the names of signs.
-func Names(list []signs.Sign) string { return namesOf(list) }
+func Names(list []*signs.Sign) string { return namesOf(list) }
 
 // effects says what a sign does in one placement.
 var effects = map[signs.Effect]string{
