@@ -36,6 +36,10 @@ type LookTask struct {
 	// NotToday are those of them that can't show on the day, or perhaps not.
 	NotToday []NotToday     `json:"not_today,omitempty"`
 	Methods  []signs.Method `json:"methods,omitempty"`
+	// Hazards are those of a site in whose season the day lies, for the look at
+	// the surroundings.
+	Hazards   []signs.Hazard `json:"-"`
+	HazardIDs []string       `json:"hazards,omitempty"`
 }
 
 // NotToday is a sign that can't show on the day, and what to look at instead.
@@ -149,6 +153,10 @@ func (t *tree) task(r Reason) LookTask {
 	default:
 		task.LookFor = t.signsOf(r.Zone)
 		task.NotToday = t.notToday(r.Zone)
+		task.Hazards = t.hazardsOf(r.Zone)
+	}
+	for _, h := range task.Hazards {
+		task.HazardIDs = append(task.HazardIDs, h.ID)
 	}
 	for _, s := range task.LookFor {
 		task.SignIDs = append(task.SignIDs, s.ID)
@@ -167,6 +175,17 @@ func (t *tree) signsOf(zone string) []*signs.Sign {
 	for _, s := range t.k.Signs() {
 		if string(s.Zone) == zone && s.GrowsOn(t.species.Scientific) {
 			list = append(list, t.rules.sign[s.ID])
+		}
+	}
+	return list
+}
+
+// hazardsOf lists the hazards to look for with a zone on the day.
+func (t *tree) hazardsOf(zone string) []signs.Hazard {
+	var list []signs.Hazard
+	for _, h := range t.k.Hazards() {
+		if zone == string(signs.Surroundings) && h.Expected(t.northernMonth(t.survey.Day)) {
+			list = append(list, h)
 		}
 	}
 	return list

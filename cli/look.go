@@ -70,6 +70,9 @@ func lookTask(number int, t assess.LookTask) string {
 	if t.Reason.Sign == nil && t.Reason.Code != assess.LookCovered {
 		b.WriteString(hanging("    look for", wording.Names(t.LookFor), column+4))
 	}
+	if len(t.Hazards) > 0 {
+		b.WriteString(hanging("    hazards", wording.Hazards(t.Hazards), column+4))
+	}
 	first := "    not today"
 	for _, n := range t.NotToday {
 		b.WriteString(hanging(first, wording.NotToday(n), column+4))

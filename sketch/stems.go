@@ -11,7 +11,7 @@ func stems() map[string]Sketch {
 		"stem-07": join(ring(Plain, 50, 50, 40, 40, 0, 60, 300), line(Bold, 70, 16, 70, 84), ring(Thin, 48, 50, 25, 27, 0, 50, 310), ring(Thin, 47, 50, 12, 14, 0, 0, 360), arrow(Plain, 98, 50, 78, 50)),
 		"stem-08": join(stem(), bark(), loop(Bold, 50, 26, 62, 38, 62, 60, 50, 74, 39, 60, 39, 38), loop(Plain, 50, 36, 56, 44, 55, 58, 50, 64, 45, 58, 45, 44)),
 		"stem-09": join(stem(), bark(), solid(50, 34, 59, 44, 59, 60, 50, 70, 42, 60, 42, 44), loop(Plain, 50, 28, 63, 42, 63, 62, 50, 76, 37, 62, 37, 42)),
-		"stem-10": join(stem(), loop(Plain, 50, 16, 64, 50, 50, 84, 36, 50), curve(Bold, 50, 20, 40, 50, 50, 80), curve(Bold, 40, 50, 47, 44, 51, 50, 47, 55), curve(Bold, 50, 20, 60, 50, 50, 80), curve(Bold, 60, 50, 56, 42, 52, 44)),
+		"stem-10": join(stem(), bark(), loop(Plain, 50, 14, 66, 50, 50, 86, 34, 50), curve(Bold, 50, 22, 42, 50, 50, 78), curve(Bold, 50, 22, 58, 50, 50, 78), curve(Thin, 44, 28, 37, 50, 44, 72), curve(Thin, 56, 28, 63, 50, 56, 72), line(Thin, 50, 38, 50, 62)),
 		"stem-11": join(stem(), bark(), shelf(Bold, 70, 34, 24, 16), shelf(Bold, 70, 58, 20, 13), shelf(Bold, 70, 78, 14, 10)),
 		"stem-12": join(stem(), box(Bold, 40, 20, 62, 18, 60, 44, 38, 46), line(Bold, 62, 18, 80, 10, 78, 38, 60, 44), line(Thin, 44, 40, 50, 28), line(Thin, 50, 28, 56, 24), line(Thin, 50, 28, 46, 22), line(Thin, 50, 36, 56, 32), line(Plain, 44, 60, 44, 76), line(Plain, 57, 56, 57, 70)),
 		"stem-13": join(stem(), bark(), loop(Bold, 42, 28, 50, 24, 58, 30, 54, 38, 46, 37), line(Bold, 46, 38, 46, 62), line(Bold, 51, 39, 51, 78), line(Bold, 56, 38, 56, 54), disc(46, 66, 2.4), disc(51, 83, 2.4), disc(56, 58, 2.4)),

@@ -46,6 +46,15 @@ func NotToday(n assess.NotToday) string {
 	return text
 }
 
+// Hazards lists the names of hazards.
+func Hazards(list []signs.Hazard) string {
+	var names []string
+	for _, h := range list {
+		names = append(names, h.Name)
+	}
+	return strings.Join(names, "; ")
+}
+
 // Names lists the names of signs.
 func Names(list []*signs.Sign) string { return namesOf(list) }
 

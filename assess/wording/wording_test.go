@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"boughline/assess"
+	"boughline/engine/signs"
 )
 
 // codes reads the constants of assess/code.go: those of type Code, and the
@@ -74,6 +75,27 @@ func TestEveryCodeHasWords(t *testing.T) {
 	}
 }
 
+// Every way to look, every effect and every need has words of its own.
+func TestLooksHaveWords(t *testing.T) {
+	seen := map[string]bool{"": true}
+	is := func(what any, text string) {
+		if seen[text] {
+			t.Errorf("%v: %q is no text of its own", what, text)
+		}
+		seen[text] = true
+	}
+	for _, m := range signs.Methods() {
+		is(m, Method(m))
+	}
+	for _, e := range signs.Effects() {
+		is(e, Effect(e))
+	}
+	for _, n := range signs.Needs() {
+		is(n, Need(n))
+		is(n, needs[string(n)])
+	}
+}
+
 func TestNoWordsPromise(t *testing.T) {
 	promise := regexp.MustCompile(`(?i)\bsafe`)
 	var texts []string
@@ -87,6 +109,15 @@ func TestNoWordsPromise(t *testing.T) {
 		texts = append(texts, text)
 	}
 	for _, text := range bases {
+		texts = append(texts, text)
+	}
+	for _, m := range signs.Methods() {
+		texts = append(texts, Method(m))
+	}
+	for _, e := range signs.Effects() {
+		texts = append(texts, Effect(e))
+	}
+	for _, text := range needs {
 		texts = append(texts, text)
 	}
 	texts = append(texts, Cautions()...)
