@@ -2,9 +2,11 @@ package assess
 
 import (
 	"slices"
+	"strings"
 
 	"boughline/engine/signs"
 	"boughline/engine/space"
+	"boughline/knowledge"
 	"boughline/survey"
 )
 
@@ -37,6 +39,9 @@ func (t *tree) conditionsOf(look *survey.Look) signs.Conditions {
 	for _, cover := range look.InTheWay {
 		c.InTheWay = append(c.InTheWay, signs.Cover(cover))
 	}
+	if c.Leaves == "" && t.evergreen() {
+		c.Leaves = signs.InLeaf
+	}
 	near := !t.survey.Day.After(t.dayOf(look).AddMonths(int(t.rules.leafMonths.Value)))
 	if w := t.survey.Wind; c.Leaves == "" && near && w != nil && w.InLeaf != nil {
 		c.Leaves = signs.BareCrown
@@ -45,6 +50,15 @@ func (t *tree) conditionsOf(look *survey.Look) signs.Conditions {
 		}
 	}
 	return c
+}
+
+// deciduousConifers shed their needles in autumn.
+var deciduousConifers = []string{"Larix", "Taxodium", "Metasequoia", "Pseudolarix", "Glyptostrobus"}
+
+// evergreen reports whether the tree is known to bear its leaves all year.
+func (t *tree) evergreen() bool {
+	genus, _, _ := strings.Cut(t.species.Scientific, " ")
+	return t.species.Known && t.species.Group == knowledge.Conifer && !slices.Contains(deciduousConifers, genus)
 }
 
 // toadstools reports whether the fungi of one summer stand on a day. South of

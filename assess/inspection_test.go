@@ -116,6 +116,17 @@ func TestSignsOfOneKindOfTree(t *testing.T) {
 	}
 }
 
+// A pine bears its needles in winter too, a larch does not.
+func TestEvergreensShowTheirLeavesAllYear(t *testing.T) {
+	for species, hides := range map[string]bool{"Pinus sylvestris": false, "Larix decidua": true, "Quercus robur": true} {
+		s := oak(t)
+		s.Trees[0].Species, *s.Wind.InLeaf = species, false
+		if got := bySign(assessFirst(t, s), SignNotVisible, "crown-04"); got != hides {
+			t.Errorf("%s in winter: dead twigs could not show is %v", species, got)
+		}
+	}
+}
+
 // What signs mean together counts through the whole assessment, with what was
 // measured, and names both.
 func TestSignsTogether(t *testing.T) {
