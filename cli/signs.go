@@ -12,13 +12,17 @@ import (
 )
 
 type signsCommand struct {
-	What   string `arg:"" optional:"" help:"A zone, the id of a sign, or hazards." placeholder:"ZONE|ID|hazards"`
+	What   string `arg:"" optional:"" help:"A zone, the id of a sign, rules or hazards." placeholder:"ZONE|ID|rules|hazards"`
 	JSON   bool   `name:"json" help:"Print the signs as JSON."`
 	Sketch bool   `help:"Print the drawing of the sign as SVG."`
 }
 
-// hazardsWord names the hazards of the site on the command line.
-const hazardsWord = "hazards"
+// Words that name no zone on the command line: what signs mean together, and
+// the hazards of the site.
+const (
+	rulesWord   = "rules"
+	hazardsWord = "hazards"
+)
 
 // Run prints the signs of an inspection, from the crown down.
 func (c signsCommand) Run(env Env) error {
@@ -26,7 +30,10 @@ func (c signsCommand) Run(env Env) error {
 	if err != nil {
 		return err
 	}
-	if c.What == hazardsWord {
+	switch c.What {
+	case rulesWord:
+		return c.rules(env.Stdout, k)
+	case hazardsWord:
 		return c.hazards(env.Stdout, k)
 	}
 	list, one, err := c.chosen(k)
@@ -57,7 +64,7 @@ func (c signsCommand) chosen(k *knowledge.Base) (list []signs.Sign, one bool, er
 		}
 	}
 	if len(list) == 0 {
-		return nil, false, refusal{fmt.Errorf("%q is no zone and no sign; expected one of %v, %s, or an id such as crown-01", c.What, signs.Zones(), hazardsWord)}
+		return nil, false, refusal{fmt.Errorf("%q is no zone and no sign; expected one of %v, %s, %s, or an id such as crown-01", c.What, signs.Zones(), rulesWord, hazardsWord)}
 	}
 	return list, false, nil
 }

@@ -9,10 +9,11 @@ import (
 // signsFormat is the version of the JSON form of the signs. It may gain fields.
 const signsFormat = 1
 
-// signsDocument is the JSON form of signs or hazards.
+// signsDocument is the JSON form of signs, rules or hazards.
 type signsDocument struct {
 	Format  int          `json:"signs"`
 	Signs   []signForm   `json:"list,omitempty"`
+	Rules   []ruleForm   `json:"rules,omitempty"`
 	Hazards []hazardForm `json:"hazards,omitempty"`
 }
 

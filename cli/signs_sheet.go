@@ -48,20 +48,11 @@ func signSheet(w io.Writer, s signs.Sign, k *knowledge.Base) error {
 func ruleText(r signs.Rule, id string, k *knowledge.Base) string {
 	var others []string
 	for _, c := range r.All {
-		if c.Quantity != "" {
-			others = append(others, fmt.Sprintf("%s above %g", strings.ReplaceAll(string(c.Quantity), "_", " "), c.Above))
-			continue
-		}
-		if slices.Contains(c.AnyOf, id) {
-			continue
-		}
-		for _, other := range c.AnyOf {
-			if s, ok := k.Sign(other); ok {
-				others = append(others, s.Name)
-			}
+		if !slices.Contains(c.AnyOf, id) {
+			others = append(others, clauseText(c, k))
 		}
 	}
-	return fmt.Sprintf("with %s: %s; %s%s [%s]", strings.Join(others, " or "), r.Means, wording.Effect(r.OnLoadPath), memoryMark(r.FromMemory, r.PartlyFromMemory), r.ID)
+	return fmt.Sprintf("with %s: %s; %s%s [%s]", strings.Join(others, ", and "), r.Means, wording.Effect(r.OnLoadPath), memoryMark(r.FromMemory, r.PartlyFromMemory), r.ID)
 }
 
 func standIns(s signs.Sign, k *knowledge.Base) []*signs.Sign {

@@ -68,6 +68,15 @@ var effects = map[signs.Effect]string{
 // Effect words what a sign, a rule or a hazard leads to.
 func Effect(e signs.Effect) string { return effects[e] }
 
+// quantities says what a rule asks of a measured value.
+var quantities = map[signs.Quantity]string{
+	signs.LimbLength: "a limb longer than %g m", signs.Slenderness: "a limb longer than %g times its thickness",
+	signs.AspectRatio: "a limb thicker than %g of what it grows from", signs.StemLean: "a stem more than %g degrees off plumb",
+}
+
+// Measured words a measured value above a bound.
+func Measured(q signs.Quantity, above float64) string { return fmt.Sprintf(quantities[q], above) }
+
 // Need words what a sign takes to show.
 func Need(n signs.Need) string {
 	switch n {

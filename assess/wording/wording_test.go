@@ -90,6 +90,9 @@ func TestLooksHaveWords(t *testing.T) {
 	for _, e := range signs.Effects() {
 		is(e, Effect(e))
 	}
+	for _, q := range signs.Quantities() {
+		is(q, Measured(q, 8))
+	}
 	for _, n := range signs.Needs() {
 		is(n, Need(n))
 		is(n, needs[string(n)])
