@@ -107,10 +107,10 @@ func (r *rig) reasons(checks []Check) []Reason {
 	list = append(list, r.unionReasons()...)
 	list = append(list, r.gearReasons()...)
 	list = append(list, r.barkReasons()...)
-	list = append(list, r.findingReasons(people)...)
 	list = append(list, r.neighbourReasons(people)...)
+	list = append(list, r.hazardReasons(people)...)
 	list = append(list, r.togetherReasons(r.clearTrial(used))...)
-	return append(list, r.lookReasons(people)...)
+	return append(list, r.inspectionReasons(people)...)
 }
 
 // clearTrial is the trial at which ground and people are judged: the largest

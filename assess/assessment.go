@@ -119,22 +119,32 @@ type Reason struct {
 	Code    Code    `json:"code"`
 	Outcome Outcome `json:"outcome"`
 	// Remark tells a reason that changes nothing.
-	Remark    bool            `json:"remark,omitempty"`
-	Check     *Check          `json:"check,omitempty"`
-	Sign      *signs.Sign     `json:"-"`
-	SignID    string          `json:"sign,omitempty"`
-	Finding   string          `json:"finding,omitempty"`
-	OnTree    string          `json:"on_tree,omitempty"` // a finding on a neighbour
-	Placement signs.Placement `json:"placement,omitzero"`
-	Why       signs.Why       `json:"why,omitempty"`
-	Effect    signs.Effect    `json:"-"`
-	Fungus    string          `json:"fungus,omitempty"` // what the fungus means
-	Zone      string          `json:"zone,omitempty"`
-	Path      string          `json:"path,omitempty"`
-	Terms     []Term          `json:"terms,omitempty"`
-	Change    Change          `json:"change,omitzero"`
-	Refs      []source.Ref    `json:"refs,omitempty"`
-	Text      string          `json:"text,omitempty"` // what the surveyor wrote
+	Remark     bool            `json:"remark,omitempty"`
+	Check      *Check          `json:"check,omitempty"`
+	Sign       *signs.Sign     `json:"-"`
+	SignID     string          `json:"sign,omitempty"`
+	Others     []*signs.Sign   `json:"-"` // further signs that the reason speaks of
+	SignIDs    []string        `json:"signs,omitempty"`
+	StandIns   []*signs.Sign   `json:"-"` // looked for instead, and clear
+	StandInIDs []string        `json:"stand_ins,omitempty"`
+	Rule       *signs.Rule     `json:"-"` // what signs mean together
+	RuleID     string          `json:"rule,omitempty"`
+	Findings   []string        `json:"findings,omitempty"` // those that meet in the rule
+	Hazard     *signs.Hazard   `json:"-"`
+	HazardID   string          `json:"hazard,omitempty"`
+	Covers     []string        `json:"in_the_way,omitempty"` // what lay in the way of a look
+	Finding    string          `json:"finding,omitempty"`
+	OnTree     string          `json:"on_tree,omitempty"` // a finding on a neighbour
+	Placement  signs.Placement `json:"placement,omitzero"`
+	Why        signs.Why       `json:"why,omitempty"`
+	Effect     signs.Effect    `json:"-"`
+	Fungus     string          `json:"fungus,omitempty"` // what the fungus means
+	Zone       string          `json:"zone,omitempty"`
+	Path       string          `json:"path,omitempty"`
+	Terms      []Term          `json:"terms,omitempty"`
+	Change     Change          `json:"change,omitzero"`
+	Refs       []source.Ref    `json:"refs,omitempty"`
+	Text       string          `json:"text,omitempty"` // what the surveyor wrote
 }
 
 // Change is the smallest change that would alter the outcome of a reason.

@@ -9,15 +9,15 @@ import (
 )
 
 // lookReasons names every look that bears on this hang and is missing, out of
-// date, or could not show what it was for.
-func (r *rig) lookReasons(people space.People) []Reason {
+// date, or could not show what it was for, and what stands in for that.
+func (i *inspection) lookReasons() []Reason {
 	var list []Reason
-	for _, zone := range survey.Zones {
-		for _, part := range r.partsOf(zone, people) {
-			list = append(list, r.lookAt(zone, part)...)
+	for _, zone := range signs.Zones() {
+		for _, part := range i.parts[zone] {
+			list = append(list, i.lookAt(string(zone), part)...)
 		}
 	}
-	return list
+	return append(list, i.stoodForReasons()...)
 }
 
 // partsOf lists the members that a look at a zone must cover: the limbs of the
@@ -40,35 +40,34 @@ func (r *rig) partsOf(zone string, people space.People) []string {
 }
 
 // lookAt judges the newest look at one zone and part.
-func (r *rig) lookAt(zone, part string) []Reason {
-	look, index := r.newestLook(zone, part)
-	reason := Reason{Outcome: Unfinished, Zone: zone, Text: part, Path: r.path + ".looks", Change: Change{Code: ChangeLook}}
-	switch {
-	case look == nil:
-		reason.Code = LookMissing
-		return []Reason{reason}
-	case look.State == survey.LookNotDone:
-		reason.Code, reason.Path = LookMissing, element(r.path+".looks", index)
-		return []Reason{reason}
-	case look.State == survey.LookBlocked:
-		reason.Code, reason.Path = LookBlocked, element(r.path+".looks", index)
-		return []Reason{reason}
-	case r.lapsed(look):
-		reason.Code, reason.Path = LookOld, element(r.path+".looks", index)
+func (i *inspection) lookAt(zone, part string) []Reason {
+	look, index := i.newestLook(zone, part)
+	reason := Reason{Code: LookMissing, Outcome: Unfinished, Zone: zone, Text: part, Path: i.path + ".looks", Change: Change{Code: ChangeLook}}
+	if look == nil {
 		return []Reason{reason}
 	}
-	return r.notVisible(zone, part, look, index)
+	reason.Path = element(i.path+".looks", index)
+	switch {
+	case look.State == survey.LookNotDone:
+	case look.State == survey.LookBlocked:
+		reason.Code = LookBlocked
+	case i.lapsed(look):
+		reason.Code = LookOld
+	default:
+		return i.notVisible(zone, part, look, index)
+	}
+	return []Reason{reason}
 }
 
 // newestLook returns the newest look that covers a part; of two on one day the
 // later in the list.
-func (r *rig) newestLook(zone, part string) (newest *survey.Look, index int) {
-	for i := range r.s.Looks {
-		look := &r.s.Looks[i]
+func (t *tree) newestLook(zone, part string) (newest *survey.Look, index int) {
+	for i := range t.s.Looks {
+		look := &t.s.Looks[i]
 		if !covers(look, zone, part) {
 			continue
 		}
-		if newest == nil || !r.dayOf(newest).After(r.dayOf(look)) {
+		if newest == nil || !t.dayOf(newest).After(t.dayOf(look)) {
 			newest, index = look, i
 		}
 	}
@@ -83,77 +82,20 @@ func covers(look *survey.Look, zone, part string) bool {
 
 // dayOf is the day of a look; one without a day was made on the day of the
 // survey.
-func (r *rig) dayOf(look *survey.Look) survey.Date {
+func (t *tree) dayOf(look *survey.Look) survey.Date {
 	if look.On.IsZero() {
-		return r.survey.Day
+		return t.survey.Day
 	}
 	return look.On
 }
 
 // lapsed reports whether a look no longer counts, or does not count yet.
-func (r *rig) lapsed(look *survey.Look) bool {
-	on := r.dayOf(look)
-	return on.After(r.survey.Day) || r.tooOld(on)
+func (t *tree) lapsed(look *survey.Look) bool {
+	on := t.dayOf(look)
+	return on.After(t.survey.Day) || t.tooOld(on)
 }
 
 // tooOld reports whether what was seen on a day has lapsed.
 func (t *tree) tooOld(on survey.Date) bool {
 	return t.survey.Day.After(on.AddMonths(int(t.rules.lookMonths.Value)))
-}
-
-// notVisible judges the signs that could not show on the day of a look: a
-// stand-in that was clear, or an earlier look that could show them, completes
-// the look.
-func (r *rig) notVisible(zone, part string, look *survey.Look, index int) []Reason {
-	var list []Reason
-	for _, id := range r.hiddenAt(look) {
-		sign, ok := r.k.Sign(id)
-		if !ok || max(sign.OnLoadPath, sign.AbovePeople, sign.Elsewhere) < signs.CloserLook {
-			continue
-		}
-		reason := Reason{Code: SignNotVisible, Outcome: Unfinished, Zone: zone, Sign: &sign, SignID: id,
-			Path: element(r.path+".looks", index), Text: part, Refs: sign.Refs, Change: Change{Code: ChangeLook}}
-		if what, clear := standIn(look, id); clear || r.shownEarlier(zone, part, id, look) {
-			reason.Code, reason.Outcome, reason.Remark, reason.Change = StandIn, MayHang, true, Change{}
-			reason.Text = what
-		}
-		list = append(list, reason)
-	}
-	return list
-}
-
-// hiddenAt lists the signs that could not show at a look: those that the
-// surveyor names, and unless the crowns are said to be in leaf those that only
-// leaves show.
-func (r *rig) hiddenAt(look *survey.Look) []string {
-	hidden := slices.Clone(look.NotVisible)
-	if w := r.survey.Wind; w != nil && w.InLeaf != nil && *w.InLeaf {
-		return hidden
-	}
-	for _, sign := range r.k.Signs() {
-		if string(sign.Zone) == look.Zone && sign.ShowsIn == signs.InLeaf && !slices.Contains(hidden, sign.ID) {
-			hidden = append(hidden, sign.ID)
-		}
-	}
-	return hidden
-}
-
-func standIn(look *survey.Look, sign string) (what string, clear bool) {
-	for _, s := range look.StandIns {
-		if s.Sign == sign && s.Clear {
-			return s.What, true
-		}
-	}
-	return "", false
-}
-
-// shownEarlier reports whether a look that still counts could show the sign.
-func (r *rig) shownEarlier(zone, part, sign string, newest *survey.Look) bool {
-	for i := range r.s.Looks {
-		look := &r.s.Looks[i]
-		if look != newest && covers(look, zone, part) && look.State == survey.LookDone && !r.lapsed(look) && !slices.Contains(look.NotVisible, sign) {
-			return true
-		}
-	}
-	return false
 }

@@ -2,9 +2,9 @@ package assess
 
 import (
 	"fmt"
-	"slices"
 	"strings"
 
+	"boughline/engine/signs"
 	"boughline/knowledge"
 	"boughline/survey"
 )
@@ -26,6 +26,9 @@ func Problems(s *survey.Survey, k *knowledge.Base) []survey.Problem {
 	for i := range s.Chains {
 		n.chain(&s.Chains[i], element("chains", i))
 	}
+	for i := range s.Hazards {
+		n.hazard(&s.Hazards[i], element("hazards", i))
+	}
 	for i := range s.Trees {
 		n.tree(&s.Trees[i], element("trees", i))
 	}
@@ -42,6 +45,12 @@ func (n *names) report(path, value, expected, do string) {
 		Code: CodeNotInTables, Path: path, Value: fmt.Sprintf("%q", value),
 		Fault: "the tables do not hold it", Expected: expected, Do: do,
 	})
+}
+
+func (n *names) hazard(h *survey.Hazard, path string) {
+	if _, ok := n.k.Hazard(h.Hazard); !ok {
+		n.report(path+".hazard", h.Hazard, "one of "+namesOf(n.k.Hazards(), func(h signs.Hazard) string { return h.ID }), "take the row most like it, and describe it in the note")
+	}
 }
 
 func (n *names) wind(w *survey.Wind) {
@@ -107,8 +116,9 @@ func (n *names) look(l *survey.Look, path string) {
 	}
 	for i := range l.StandIns {
 		at := element(path+".stand_ins", i) + ".sign"
-		if id := l.StandIns[i].Sign; !slices.Contains(l.NotVisible, id) {
-			n.report(at, id, "a sign listed in not_visible", "list the sign that could not show, then what was looked at instead")
+		id := l.StandIns[i].Sign
+		if s, ok := n.k.Sign(id); !ok || string(s.Zone) != l.Zone {
+			n.sign(at, id, l.Zone)
 		}
 	}
 }

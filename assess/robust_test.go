@@ -117,7 +117,8 @@ func readBack(h assess.Hang) error {
 		return err
 	}
 	for i := range back.Reasons {
-		back.Reasons[i].Sign, back.Reasons[i].Effect = h.Reasons[i].Sign, h.Reasons[i].Effect
+		a, b := &h.Reasons[i], &back.Reasons[i]
+		b.Sign, b.Effect, b.Others, b.StandIns, b.Rule, b.Hazard = a.Sign, a.Effect, a.Others, a.StandIns, a.Rule, a.Hazard
 	}
 	if !reflect.DeepEqual(h, back) {
 		return fmt.Errorf("%s reads back differently", data)

@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"boughline/engine/signs"
 	"boughline/engine/union"
 	"boughline/knowledge"
 	"boughline/quantity"
@@ -37,7 +38,11 @@ type rules struct {
 	// Signs and looks.
 	fallingReach, loadPathBeyond source.Fact // m
 	waitingRadius, wayHalfWidth  source.Fact // m
-	lookMonths                   source.Fact
+	lookMonths, leafMonths       source.Fact
+	toadstoolsFrom, toadstoolsTo source.Fact // months
+	lookedFor                    map[signs.Zone][]*signs.Sign
+	sign                         map[string]*signs.Sign
+	signRules                    []signs.Rule
 }
 
 func rulesOf(k *knowledge.Base) rules {
@@ -68,8 +73,12 @@ func rulesOf(k *knowledge.Base) rules {
 
 		fallingReach: p(knowledge.FallingReach), loadPathBeyond: p(knowledge.LoadPathBeyond),
 		waitingRadius: p(knowledge.WaitingRadius), wayHalfWidth: p(knowledge.WayHalfWidth),
-		lookMonths: p(knowledge.DatedLookMonths),
+		lookMonths: p(knowledge.DatedLookMonths), leafMonths: p(knowledge.LeafMonths),
+		toadstoolsFrom: p(knowledge.ToadstoolsFrom), toadstoolsTo: p(knowledge.ToadstoolsTo),
+		signRules: k.SignRules(),
 	}
+	all := k.Signs()
+	r.sign, r.lookedFor = signsByID(all), lookedFor(all)
 	r.form = union.FormCurve{
 		{Aspect: p(knowledge.UnionFullAspect).Value, Factor: r.formFirst.Value},
 		{Aspect: p(knowledge.UnionPlateauAspect).Value, Factor: r.formLast.Value},

@@ -125,7 +125,7 @@ func reasons(list []assess.Reason, whole bool) string {
 // do not matter here, what stands in for something, and what was not judged.
 func noteworthy(r assess.Reason) bool {
 	switch r.Code {
-	case assess.SignFound, assess.StandIn, assess.BarkUncovered, assess.StemSways, assess.WayInNotStated:
+	case assess.SignFound, assess.StandIn, assess.StoodFor, assess.SignsTogether, assess.HazardFound, assess.BarkUncovered, assess.StemSways, assess.WayInNotStated:
 		return true
 	}
 	return false

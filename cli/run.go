@@ -19,6 +19,8 @@ type Env struct {
 type commands struct {
 	Check   checkCommand   `cmd:"" help:"Check a survey and list every problem in it."`
 	Assess  assessCommand  `cmd:"" help:"Work out what follows for every hang of a survey, with the reasons."`
+	Look    lookCommand    `cmd:"" help:"List what is still to be looked at on a tree, from the crown down."`
+	Signs   signsCommand   `cmd:"" help:"Print the signs of an inspection, one of them, or the hazards of a site."`
 	Work    workCommand    `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
 	Measure measureCommand `cmd:"" help:"Work out what cannot be taped, with its error; without a kind, list the kinds."`
 	Schema  schemaCommand  `cmd:"" help:"Print the JSON Schema of the survey document."`

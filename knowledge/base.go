@@ -25,6 +25,9 @@ type Base struct {
 	species       []Species
 	speciesByName map[string]int
 	signs         []signs.Sign
+	signByID      map[string]int
+	signRules     []signs.Rule
+	hazards       []signs.Hazard
 	signEffects   map[signs.Urgency]signs.ByPlacement
 	fungi         []Fungus
 	riders        []rider
@@ -60,6 +63,7 @@ func load(files fs.FS) (*Base, error) {
 		species:      loadSpecies(l),
 		signs:        loadSigns(l),
 		signEffects:  loadSignEffects(l),
+		hazards:      loadHazards(l),
 		fungi:        loadFungi(l),
 		riders:       loadRiders(l),
 		adults:       loadAdults(l),
@@ -73,6 +77,8 @@ func load(files fs.FS) (*Base, error) {
 		methods:      loadMethods(l),
 	}
 	b.parameterKeys = loadParameters(l, b.parameters)
+	b.signByID = indexSigns(b.signs)
+	b.signRules = loadSignRules(l, b)
 	b.speciesByName = indexSpecies(l, b.species)
 	b.sources = l.list
 	l.checkAllUsed()

@@ -127,12 +127,15 @@ func TestSignsAreComplete(t *testing.T) {
 				t.Errorf("%s: unknown concern %q", s.ID, c)
 			}
 		}
+		if len(s.Methods) == 0 {
+			t.Errorf("%s names no way to look closer", s.ID)
+		}
 		for _, id := range s.StandIns {
-			if other, ok := b.Sign(id); !ok || other.ShowsIn == s.ShowsIn && s.ShowsIn != signs.AnyTime {
+			if other, ok := b.Sign(id); !ok || other.Needs == s.Needs && s.Needs != signs.NeedsNothing {
 				t.Errorf("%s: %s cannot stand in", s.ID, id)
 			}
 		}
-		if s.ShowsIn != signs.AnyTime && len(s.StandIns) == 0 && s.Urgency != signs.GoodSign {
+		if s.Needs != signs.NeedsNothing && len(s.StandIns) == 0 && s.Instead == "" && s.Urgency != signs.GoodSign {
 			t.Errorf("%s cannot always show and names no stand-in", s.ID)
 		}
 		if !strings.HasPrefix(s.ID, string(s.Zone)) {

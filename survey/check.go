@@ -31,6 +31,7 @@ func (c *checker) checkSite() {
 	checkNames(c, "riders", s.Riders, "id", "the site", func(r *Riders) string { return r.ID })
 	checkNames(c, "chains", s.Chains, "id", "the site", func(h *Chain) string { return h.ID })
 	c.checkHangNames()
+	c.checkHazards()
 	for at, riders := range items(c, "riders", s.Riders) {
 		c.checkAges(at, riders)
 	}

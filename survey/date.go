@@ -35,6 +35,9 @@ func (d Date) After(other Date) bool { return d.day.After(other.day) }
 // AddMonths returns the day the given number of months later.
 func (d Date) AddMonths(months int) Date { return Date{d.day.AddDate(0, months, 0)} }
 
+// Month returns the month of the day, 1 to 12.
+func (d Date) Month() int { return int(d.day.Month()) }
+
 // MarshalJSON writes the day as a string.
 func (d Date) MarshalJSON() ([]byte, error) { return json.Marshal(d.String()) }
 

@@ -46,6 +46,16 @@ var twenty = []fault{
 
 // more faults, one at a time.
 var more = []fault{
+	{"air that is none", `"on": "2026-05-10", "by": "R. Example"}`, `"on": "2026-05-10", "air": "fresh"}`, survey.CodeNotInList, oak + ".looks[0].air"},
+	{"a cover that is none", `"on": "2026-05-10", "by": "R. Example"}`, `"on": "2026-05-10", "in_the_way": ["fog"]}`, survey.CodeNotInList, oak + ".looks[0].in_the_way[0]"},
+	{"a hazard at no tree", `"trees": [`, `"hazards": [{"id": "h", "hazard": "ticks", "side": "9 deg", "distance": "4 m"}], "trees": [`, survey.CodeFindingPlace, "hazards[0]"},
+	{"a hazard at an unknown tree", `"trees": [`, `"hazards": [{"id": "h", "hazard": "ticks", "tree": "none"}], "trees": [`, survey.CodeReference, "hazards[0].tree"},
+	{"a hazard without a distance", `"trees": [`, `"hazards": [{"id": "h", "hazard": "ticks", "tree": "oak", "side": "9 deg"}], "trees": [`, survey.CodeFindingPlace, "hazards[0]"},
+	{"a hazard north of nothing", `"trees": [`, `"hazards": [{"id": "h", "hazard": "ticks", "north": "9 m"}], "trees": [`, survey.CodeFindingPlace, "hazards[0]"},
+	{"a hazard in two places", `"trees": [`, `"hazards": [{"id": "h", "hazard": "ticks", "tree": "oak", "side": "9 deg", "distance": "4 m", "east": "1 m", "north": "9 m"}], "trees": [`, survey.CodeFindingPlace, "hazards[0]"},
+	{"a hazard far out", `"trees": [`, `"hazards": [{"id": "h", "hazard": "ticks", "tree": "oak", "side": "9 deg", "distance": "900 m"}], "trees": [`, survey.CodeOutOfRange, "hazards[0].distance"},
+	{"two hazards of one name", `"trees": [`, `"hazards": [{"id": "h", "hazard": "ticks"}, {"id": "h", "hazard": "ticks"}], "trees": [`, survey.CodeDuplicateID, "hazards[1].id"},
+	{"a hazard cleared before it was seen", `"trees": [`, `"hazards": [{"id": "h", "hazard": "ticks", "seen_on": "2026-05-10", "cleared": {"on": "2026-05-02", "how": "by hand"}}], "trees": [`, survey.CodeDayOrder, "hazards[0].cleared.on"},
 	{"two strengths", `"standard": "EN 362"`, `"standard": "EN 362", "mark": {"strength": "22 kN", "kind": "breaking"}`, survey.CodeStrength, "chains[0].parts[1]"},
 	{"a crown above the tree", `"base_height": "4 m by eye"`, `"base_height": "40 m by eye"`, survey.CodeCrown, oak + ".crown.base_height"},
 	{"a place on no member", `"sign": "crown-03", "member": "bent limb"`, `"sign": "crown-03"`, survey.CodeFindingPlace, oak + ".findings[0]"},

@@ -20,7 +20,7 @@ func FuzzRead(f *testing.F) {
 	}
 	f.Add(write(f, surveytest.Large(1)))
 	for _, small := range []string{
-		"", "{}", "[]", "null", "1e999", `{"boughline":1}`, `{"boughline":2}`, `{"boughline":-1e308}`, `{"boughline":1.5}`,
+		"", "{}", "[]", "null", "1e999", `{"boughline":1}`, `{"boughline":2}`, `{"boughline":3}`, `{"boughline":-1e308}`, `{"boughline":1.5}`,
 		`{"boughline":1,"site":"s","day":"2026-05-16","trees":[]}`,
 		`{"boughline":1,"site":"s","day":"2026-05-16","trees":[{"id":"a","species":"b","members":[{"id":"m","stations":[{"at":"0 m","girth":"1 m ±5 % by eye"}]}]}]}`,
 		`{"":{"":{"":[[[]]]}},"a.b":"\ud800"}`, "\ufeff{}", "{\"a\":\"\xff\"}", `{"a":[{"a":NaN`,

@@ -11,13 +11,17 @@ const (
 )
 
 // Look is one zone of the inspection. In a zone that is done every sign
-// without a finding was looked for and not seen, but for those in NotVisible.
+// without a finding was looked for and not seen, but for those in NotVisible
+// and those that leaves, air, season or what lay in the way kept from showing.
 type Look struct {
 	Zone       string    `json:"zone"`
 	State      string    `json:"state"`
 	Members    []string  `json:"members,omitempty"` // limbs and unions looked at; none means all
 	On         Date      `json:"on,omitzero"`
 	By         string    `json:"by,omitempty"`
+	Leaves     string    `json:"leaves,omitempty"`      // in leaf, part in leaf or bare
+	Air        string    `json:"air,omitempty"`         // still, twigs move or limbs move
+	InTheWay   []string  `json:"in_the_way,omitempty"`  // snow, litter, undergrowth, ivy, leaves
 	NotVisible []string  `json:"not_visible,omitempty"` // sign ids that could not show that day
 	StandIns   []StandIn `json:"stand_ins,omitempty"`
 	Note       string    `json:"note,omitempty"`

@@ -54,6 +54,30 @@ func TestReadMeadow(t *testing.T) {
 	}
 }
 
+// A document of version 1 reads as one of the present version. What it could
+// not say of its looks stays unsaid.
+func TestReadUpgradesVersion1(t *testing.T) {
+	s, problems := read(t, meadow(t))
+	if len(problems) > 0 || s.Version != survey.Version {
+		t.Fatalf("version %d, problems %v", s.Version, problems)
+	}
+	for _, l := range s.Trees[0].Looks {
+		if l.Leaves != "" || l.Air != "" || l.InTheWay != nil {
+			t.Errorf("a look of version 1 says %q, %q, %v", l.Leaves, l.Air, l.InTheWay)
+		}
+	}
+	if len(s.Hazards) > 0 {
+		t.Errorf("hazards out of nothing: %v", s.Hazards)
+	}
+	var b bytes.Buffer
+	if err := survey.Write(&b, s); err != nil {
+		t.Fatal(err)
+	}
+	if again, problems := read(t, b.String()); len(problems) > 0 || again.Version != survey.Version {
+		t.Errorf("written again it does not read: %v", problems)
+	}
+}
+
 func TestReadTakesAByteOrderMark(t *testing.T) {
 	if _, problems := read(t, "\ufeff"+meadow(t)); len(problems) > 0 {
 		t.Error(problems)
@@ -107,7 +131,7 @@ func TestReadRefusesWhatCannotBeRead(t *testing.T) {
 		{"very deep", strings.Repeat("[", 100000) + strings.Repeat("]", 100000), wanted{survey.CodeNesting, "", 0, 0}},
 		{"a list", "[]", wanted{survey.CodeWrongType, "", 1, 1}},
 		{"null", "null", wanted{survey.CodeWrongType, "", 1, 1}},
-		{"a later version", "{\n\"boughline\": 2, \"limbs\": []}", wanted{survey.CodeNewer, "boughline", 2, 14}},
+		{"a later version", "{\n\"boughline\": 3, \"limbs\": []}", wanted{survey.CodeNewer, "boughline", 2, 14}},
 	}
 	for _, test := range tests {
 		t.Run(test.name, func(t *testing.T) {
@@ -166,11 +190,11 @@ func TestWriteIsIndentedAndPlain(t *testing.T) {
 		t.Fatal(err)
 	}
 	var b bytes.Buffer
-	if err := survey.Write(&b, &survey.Survey{Version: 1, Site: "A & B <west>", Day: day}); err != nil {
+	if err := survey.Write(&b, &survey.Survey{Version: 2, Site: "A & B <west>", Day: day}); err != nil {
 		t.Fatal(err)
 	}
 	want := `{
-  "boughline": 1,
+  "boughline": 2,
   "site": "A & B <west>",
   "day": "2026-05-16",
   "trees": []

@@ -3,7 +3,7 @@ package survey
 import "boughline/quantity"
 
 // Version is the version of the document that this program writes.
-const Version = 1
+const Version = 2
 
 // Short names for the values of the document. Measured values carry their
 // uncertainty and how they were got; chosen ones were decided.
@@ -29,6 +29,7 @@ type Survey struct {
 	Wind     *Wind    `json:"wind,omitempty"`
 	Riders   []Riders `json:"riders,omitempty"`
 	Chains   []Chain  `json:"chains,omitempty"`
+	Hazards  []Hazard `json:"hazards,omitempty"` // of the site, not of a tree
 	Trees    []Tree   `json:"trees"`
 }
 

@@ -10,6 +10,10 @@ const unknownIsNotGood = "house rule: what was not looked at, measured or stated
 var bases = map[assess.Code]string{
 	assess.SignFound:         "the row of the sign table, judged by where the finding stands (house, see the sources of the row)",
 	assess.FungusFound:       "the row of the fungi table (its meaning for people is our own reading of the sources)",
+	assess.SignsTogether:     "the row of the table of sign rules (see its sources); effects by urgency are house",
+	assess.HazardFound:       "the row of the hazard table (distances are house); duties are for those it names to say",
+	assess.HazardNotPlaced:   unknownIsNotGood,
+	assess.StoodFor:          "house rule: stand-ins looked at and clear, or a dated look within 12 months, complete a look",
 	assess.BarkIncluded:      "common practice, no published source; strength figure Slater & Ennos 2015",
 	assess.UnionIsV:          "common practice, no published source",
 	assess.AspectHigh:        "house limit, below the plateau of Dahle 2022",

@@ -12,6 +12,8 @@ var changes = map[string]string{
 	assess.ChangeLessWind:          "ride in less wind",
 	assess.ChangeMeasure:           "measure it",
 	assess.ChangeLighterAndMeasure: "the lightest riders at most, and only if better measuring shows more than is known now",
+	assess.ChangeMoveAway:          "have it cleared away, or another place",
+	assess.ChangeAsk:               "ask those it names",
 	assess.ChangeLook:              "do the look",
 	assess.ChangeCloserLook:        "take the closer look that this sign asks for",
 	assess.ChangeClear:             "have it cleared away, or hang elsewhere",

@@ -66,8 +66,8 @@ func Reason(r assess.Reason) string {
 		return signSentence(r)
 	case r.Code == assess.FungusFound:
 		return fmt.Sprintf("%s: %s", r.Text, r.Fungus)
-	case r.Code == assess.SignNotVisible:
-		return notVisible(r)
+	case inspection[r.Code] != nil:
+		return inspection[r.Code](r)
 	case r.Code == assess.LookMissing || r.Code == assess.LookBlocked || r.Code == assess.LookOld:
 		return fmt.Sprintf(reasons[r.Code], zone(r.Zone, r.Text))
 	}
@@ -124,14 +124,6 @@ var placements = map[signs.Why]string{
 	signs.WhyLookClear:        "looked at closer and found clear",
 	signs.WhyLookWorse:        "looked at closer and found worse",
 	signs.WhyLookUnclear:      "looked at closer without an answer",
-}
-
-func notVisible(r assess.Reason) string {
-	text := fmt.Sprintf("%s could not show at the look at %s", capital(r.Sign.Name), zone(r.Zone, r.Text))
-	if len(r.Sign.StandIns) > 0 {
-		text += "; look instead for " + strings.Join(r.Sign.StandIns, ", ")
-	}
-	return text + "."
 }
 
 // zone names a zone, with the member where the look is at one.

@@ -10,6 +10,7 @@ import (
 	"testing"
 
 	"boughline/assess"
+	"boughline/engine/signs"
 )
 
 // codes reads the constants of assess/code.go: those of type Code, and the
@@ -39,8 +40,10 @@ func codes(t *testing.T) (all []assess.Code, changed []string) {
 	return all, changed
 }
 
-// worded are reasons made of more than their code.
-var worded = map[assess.Code]bool{assess.SignFound: true, assess.FungusFound: true, assess.SignNotVisible: true}
+// worded tells reasons made of more than their code.
+func worded(code assess.Code) bool {
+	return code == assess.SignFound || code == assess.FungusFound || inspection[code] != nil
+}
 
 func TestEveryCodeHasWords(t *testing.T) {
 	all, changed := codes(t)
@@ -50,7 +53,7 @@ func TestEveryCodeHasWords(t *testing.T) {
 	for _, code := range all {
 		_, isCheck := checks[code]
 		_, isReason := reasons[code]
-		if isCheck == isReason && !worded[code] {
+		if isCheck == isReason && !worded(code) {
 			t.Errorf("%s: check %v, reason %v; expected one of them", code, isCheck, isReason)
 		}
 		if Basis(code) == "" {
@@ -72,6 +75,30 @@ func TestEveryCodeHasWords(t *testing.T) {
 	}
 }
 
+// Every way to look, every effect and every need has words of its own.
+func TestLooksHaveWords(t *testing.T) {
+	seen := map[string]bool{"": true}
+	is := func(what any, text string) {
+		if seen[text] {
+			t.Errorf("%v: %q is no text of its own", what, text)
+		}
+		seen[text] = true
+	}
+	for _, m := range signs.Methods() {
+		is(m, Method(m))
+	}
+	for _, e := range signs.Effects() {
+		is(e, Effect(e))
+	}
+	for _, q := range signs.Quantities() {
+		is(q, Measured(q, 8))
+	}
+	for _, n := range signs.Needs() {
+		is(n, Need(n))
+		is(n, needs[string(n)])
+	}
+}
+
 func TestNoWordsPromise(t *testing.T) {
 	promise := regexp.MustCompile(`(?i)\bsafe`)
 	var texts []string
@@ -85,6 +112,15 @@ func TestNoWordsPromise(t *testing.T) {
 		texts = append(texts, text)
 	}
 	for _, text := range bases {
+		texts = append(texts, text)
+	}
+	for _, m := range signs.Methods() {
+		texts = append(texts, Method(m))
+	}
+	for _, e := range signs.Effects() {
+		texts = append(texts, Effect(e))
+	}
+	for _, text := range needs {
 		texts = append(texts, text)
 	}
 	texts = append(texts, Cautions()...)

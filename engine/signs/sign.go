@@ -2,17 +2,6 @@ package signs
 
 import "boughline/source"
 
-// Season is a condition without which a sign cannot show.
-type Season string
-
-// The conditions. AnyTime is the zero value.
-const (
-	AnyTime      Season = ""
-	InWind       Season = "wind"
-	InLeaf       Season = "leaf"
-	FungusSeason Season = "fungus season"
-)
-
 // Sign is something the inspection looks for, with what it does where.
 type Sign struct {
 	ID         string
@@ -22,6 +11,7 @@ type Sign struct {
 	MayMean    string
 	WorseIf    string
 	CloserLook string   // the look or measurement that tells more
+	Methods    []Method // how and with what that look is made
 	Concerns   []string // load_path, falling_from_above, tree_health, people_health, law, habitat
 	Urgency    Urgency
 	Scope      Scope
@@ -33,10 +23,14 @@ type Sign struct {
 	// of the urgency and scope; empty where they don't.
 	Departure string
 
-	// ShowsIn is the condition without which the sign cannot show, and
-	// StandIns are the signs to look for instead on a day without it.
-	ShowsIn  Season
+	// Needs is what it takes for the sign to show, HiddenBy what may lie in
+	// its way. StandIns are signs that, looked for and clear, complete a look
+	// at which this one could not show; Instead says what else would.
+	Needs    Need
+	HiddenBy []Cover
 	StandIns []string
+	Instead  string
+	Hosts    []string // genera on which alone it occurs; none means any
 
 	Refs             []source.Ref // the governing one first
 	FromMemory       bool         // nothing of it was read in a source

@@ -40,6 +40,7 @@ func site(t *rapid.T, trees int) *survey.Survey {
 	for i := range trees {
 		s.Trees = append(s.Trees, tree(t, s, i))
 	}
+	conditions(t, s)
 	return s
 }
 
