@@ -18,6 +18,7 @@ type Env struct {
 type commands struct {
 	Check  checkCommand  `cmd:"" help:"Check a survey and list every problem in it."`
 	Assess assessCommand `cmd:"" help:"Work out what follows for every hang of a survey, with the reasons."`
+	Draw   drawCommand   `cmd:"" help:"Draw a tree, a hang or the site as SVG."`
 	Work   workCommand   `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
 	Schema schemaCommand `cmd:"" help:"Print the JSON Schema of the survey document."`
 	Demo   demoCommand   `cmd:"" help:"Write the demo survey into a folder."`

@@ -1,0 +1,125 @@
+package figure
+
+import (
+	"fmt"
+	"math"
+
+	"boughline/assess"
+	"boughline/assess/wording"
+	"boughline/draw"
+)
+
+// Bending draws the bending moment and the fibre stress along the load path
+// from the face of the stem to the hang point, the stress against what the
+// wood bears. It is the same arithmetic as the checks of limb and union.
+func Bending(j Judged) *draw.Scene {
+	stations := outwards(j.Figure.Bending())
+	end := stations[len(stations)-1].x
+	p := newPage("bending "+j.Assessed.ID, j.Assessed.ID+": bending along the limb against its strength", 118)
+	p.backed = true
+	left, width := p.area.Min.X+13, innerWidth-17
+	moment := chart{draw.BoxAt(draw.Point{X: left, Y: p.area.Min.Y + 8}, width, 34), 0, end, 0, 0}
+	stress := chart{draw.BoxAt(draw.Point{X: left, Y: p.area.Min.Y + 66}, width, 40), 0, end, 0, 0}
+	var total, self, fibre, bears [][2]float64
+	for _, s := range stations {
+		total = append(total, [2]float64{s.x, float64(s.Moment) / 1e3})
+		self = append(self, [2]float64{s.x, float64(s.Self) / 1e3})
+		fibre = append(fibre, [2]float64{s.x, float64(s.Stress) / 1e6})
+		bears = append(bears, [2]float64{s.x, float64(s.Strength) / 1e6})
+	}
+	moment.up, stress.up = 1.15*highest(total), 1.15*math.Max(highest(fibre), highest(bears))
+	p.under(moment, draw.Slant, total)
+	p.under(moment, draw.BackSlant, self)
+	p.curve(moment, draw.Bold, total)
+	p.curve(moment, draw.Fine, self)
+	p.axes(moment, "m from the stem", "moment, kN m")
+	p.under(stress, draw.Slant, fibre)
+	p.curve(stress, draw.Bold, fibre)
+	p.curve(stress, draw.Dashed, bears)
+	p.axes(stress, "m from the stem", "stress, MPa")
+	p.labelCurve(moment, total, 0.3, "riders and own weight")
+	p.labelCurve(moment, self, 0.15, "own weight alone")
+	p.labelCurve(stress, bears, 0.6, "strength, design value")
+	worst := worstOf(stations)
+	at := stress.at(worst.x, float64(worst.Stress)/1e6)
+	p.add(&draw.Circle{Centre: at, Radius: 1.1, Fill: draw.Ink})
+	p.label(at, fmt.Sprintf("%s of %s, margin %s", value(float64(worst.Stress), "Pa"), value(float64(worst.Strength), "Pa"), wording.Margin(worst.margin())))
+	p.unions(stress, stations)
+	return p.finish(bendingSays(j, stations, worst))
+}
+
+// station is a section with its distance from the stem along the load path.
+type station struct {
+	assess.BendingStation
+	x float64
+}
+
+func (s station) margin() float64 {
+	if s.Stress <= 0 {
+		return math.Inf(1)
+	}
+	return float64(s.Strength / s.Stress)
+}
+
+// outwards strings the limbs of a load path together, the one on the stem
+// first.
+func outwards(limbs [][]assess.BendingStation) []station {
+	var list []station
+	start := 0.0
+	for i := len(limbs) - 1; i >= 0; i-- {
+		for _, s := range limbs[i] {
+			list = append(list, station{s, start + float64(s.Along)})
+		}
+		start = list[len(list)-1].x
+	}
+	return list
+}
+
+func highest(points [][2]float64) float64 {
+	top := 1e-9
+	for _, p := range points {
+		top = math.Max(top, p[1])
+	}
+	return top
+}
+
+func worstOf(stations []station) station {
+	worst := stations[0]
+	for _, s := range stations {
+		if s.margin() < worst.margin() {
+			worst = s
+		}
+	}
+	return worst
+}
+
+// labelCurve names a curve at a share of its length.
+func (p *page) labelCurve(c chart, points [][2]float64, share float64, words string) {
+	at := points[int(share*float64(len(points)-1))]
+	p.label(c.at(at[0], at[1]), words)
+}
+
+// unions marks where one limb grows from another.
+func (p *page) unions(c chart, stations []station) {
+	for _, s := range stations {
+		if !s.Union {
+			continue
+		}
+		foot := c.at(s.x, 0)
+		p.add(&draw.Polygon{Points: []draw.Point{foot, foot.Add(-1.4, 2.4), foot.Add(1.4, 2.4)}, Pen: draw.Fine, Fill: draw.Ink})
+		p.rows = append(p.rows, row{mark: func(c draw.Point) []draw.Item {
+			return []draw.Item{&draw.Polygon{Points: []draw.Point{c.Add(0, -1.2), c.Add(-1.4, 1.2), c.Add(1.4, 1.2)}, Fill: draw.Ink}}
+		}, words: fmt.Sprintf("union of %s at %.2f m", s.Member, s.x)})
+	}
+}
+
+func bendingSays(j Judged, stations []station, worst station) []string {
+	first, last := stations[0], stations[len(stations)-1]
+	return []string{
+		fmt.Sprintf("From the stem to the section before the hang point %.2f m out, riders and their factor at 80 degrees, at the unfavourable 5 %% values, in still air.", last.x),
+		fmt.Sprintf("At the stem the moment is %s, of which own weight %s.", value(float64(first.Moment), "N m"), value(float64(first.Self), "N m")),
+		fmt.Sprintf("The least margin is %s: %s against %s at %.2f m along %s, where the limb is %s thick inside its bark.",
+			wording.Margin(worst.margin()), value(float64(worst.Stress), "Pa"), value(float64(worst.Strength), "Pa"), float64(worst.Along), worst.Member, millimetres(worst.Diameter)),
+		outcomeSentence(j.Assessed),
+	}
+}
