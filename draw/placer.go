@@ -9,6 +9,7 @@ type Placer struct {
 	taken []Box
 	lines [][2]Point // that labels had better not cover
 	walls [][2]Point // that they must not
+	leads [][2]Point // from places to their labels
 }
 
 // NewPlacer returns a placer for an area of the paper.
@@ -43,12 +44,15 @@ func (p *Placer) Free(b Box) bool {
 		}
 	}
 	for _, w := range p.walls {
-		if b.crosses(w[0], w[1]) {
+		if b.Grown(wallGap).crosses(w[0], w[1]) {
 			return false
 		}
 	}
 	return true
 }
+
+// wallGap is how far a label stays from a forbidden line.
+const wallGap = 0.6
 
 // Place takes the best free place for a box of a size near an anchor: near,
 // on no line, with a leader that crosses no other label. It returns false
@@ -75,6 +79,8 @@ func (p *Placer) Place(anchor Point, width, height float64) (Box, bool) {
 		return Box{}, false
 	}
 	p.Take(best)
+	lead := [2]Point{anchor, best.Nearest(anchor)}
+	p.leads, p.lines = append(p.leads, lead), append(p.lines, lead)
 	return best, true
 }
 
@@ -106,7 +112,7 @@ func (p *Placer) anywhere(width, height float64, try func(Box)) {
 // cost counts what a place covers and what its leader crosses, in millimetres
 // of distance that one would go to avoid it.
 func (p *Placer) cost(anchor Point, b Box) float64 {
-	const onLine, overLabel = 9, 15
+	const onLine, overLabel, overLeader = 9, 15, 8
 	sum := 0.0
 	for _, l := range p.lines {
 		if b.crosses(l[0], l[1]) {
@@ -119,7 +125,18 @@ func (p *Placer) cost(anchor Point, b Box) float64 {
 			sum += overLabel
 		}
 	}
+	for _, l := range p.leads {
+		if cross(anchor, end, l[0], l[1]) {
+			sum += overLeader
+		}
+	}
 	return sum
+}
+
+// cross reports whether two segments cross.
+func cross(a, b, c, d Point) bool {
+	side := func(p, q, r Point) float64 { return (q.X-p.X)*(r.Y-p.Y) - (q.Y-p.Y)*(r.X-p.X) }
+	return side(a, b, c)*side(a, b, d) < 0 && side(c, d, a)*side(c, d, b) < 0
 }
 
 // leaderFrom is the distance from which on a label needs a line to its place.

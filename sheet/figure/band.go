@@ -34,24 +34,26 @@ type BandRun struct {
 // where all checks hold the paper is left open within a bold edge, elsewhere
 // the check that binds is hatched.
 func Band(in BandInput) *draw.Scene {
-	p := newPage("band "+in.Key, in.Title, 84)
+	p := newPage("band "+in.Key, in.Title, 86)
 	p.backed = true
-	c := chart{box: draw.BoxAt(draw.Point{X: p.area.Min.X + 11, Y: p.area.Min.Y + 8}, innerWidth-15, 64),
+	c := chart{box: draw.BoxAt(draw.Point{X: p.area.Min.X + 11, Y: p.area.Min.Y + 10}, innerWidth-15, 64),
 		right: math.Max(0.5, float64(in.Limb)), up: math.Max(0.5, float64(in.Longest))}
 	codes := bindingCodes(in.Runs)
 	for _, r := range in.Runs {
 		p.add(runOf(c, r, codes))
 	}
+	p.openEdges(c, in.Runs)
 	p.axes(c, "m along the limb", "line, m")
+	p.rows = append(p.rows, row{mark: openPatch, words: "all checks hold"})
 	for _, b := range codes {
 		p.rows = append(p.rows, row{mark: patchOf(b), words: b.words})
 	}
 	if in.Marked {
 		at := c.at(float64(in.At), float64(in.Line))
 		p.add(&draw.Circle{Centre: at, Radius: 1.4, Pen: draw.Accent, Fill: draw.Paper})
+		p.placer.Take(draw.Box{Min: at.Add(-1.9, -1.9), Max: at.Add(1.9, 1.9)})
 		p.label(at, fmt.Sprintf("%s out, line %s", metres(in.At), metres(in.Line)))
 	}
-	p.labelOpen(c, in.Runs)
 	return p.finish(bandSays(in, codes))
 }
 
@@ -88,10 +90,7 @@ func runOf(c chart, r BandRun, codes []binding) draw.Item {
 		c.at(float64(r.From), float64(r.Shortest)), c.at(float64(r.To), float64(r.Shortest)),
 		c.at(float64(r.To), float64(r.Longer)), c.at(float64(r.From), float64(r.Longer)),
 	}
-	if r.Binding == "" {
-		return &draw.Polygon{Points: corners, Pen: draw.Bold, Fill: draw.Paper}
-	}
-	fill := draw.NoFill
+	fill := draw.Paper
 	for _, b := range codes {
 		if b.code == r.Binding {
 			fill = b.fill
@@ -100,22 +99,56 @@ func runOf(c chart, r BandRun, codes []binding) draw.Item {
 	return &draw.Polygon{Points: corners, Pen: draw.NoPen, Fill: fill}
 }
 
-func patchOf(b binding) func(draw.Point) []draw.Item {
-	return func(c draw.Point) []draw.Item {
-		return []draw.Item{&draw.Polygon{Points: square(c, 2.4), Pen: draw.Hair, Fill: b.fill}}
+// openEdges draws the edge of all places where every check holds: above and
+// below each run, and beside it as far as the next one is not open there.
+func (p *page) openEdges(c chart, runs []BandRun) {
+	edge := func(x1, y1, x2, y2 quantity.Length) {
+		p.wall(draw.Bold, c.at(float64(x1), float64(y1)), c.at(float64(x2), float64(y2)))
+	}
+	for _, r := range runs {
+		if r.Binding != "" {
+			continue
+		}
+		edge(r.From, r.Shortest, r.To, r.Shortest)
+		edge(r.From, r.Longer, r.To, r.Longer)
+		for _, left := range closed(r, runs, func(o BandRun) bool { return o.To == r.From }) {
+			edge(r.From, left[0], r.From, left[1])
+		}
+		for _, right := range closed(r, runs, func(o BandRun) bool { return o.From == r.To }) {
+			edge(r.To, right[0], r.To, right[1])
+		}
 	}
 }
 
-// labelOpen names the largest run in which all checks hold.
-func (p *page) labelOpen(c chart, runs []BandRun) {
-	best, area := BandRun{}, 0.0
-	for _, r := range runs {
-		if a := float64((r.To - r.From) * (r.Longer - r.Shortest)); r.Binding == "" && a > area {
-			best, area = r, a
+// closed returns the stretches of the line's length in which a run has no open
+// run beside it.
+func closed(r BandRun, runs []BandRun, beside func(BandRun) bool) [][2]quantity.Length {
+	left := [][2]quantity.Length{{r.Shortest, r.Longer}}
+	for _, o := range runs {
+		if o.Binding != "" || !beside(o) {
+			continue
 		}
+		var rest [][2]quantity.Length
+		for _, l := range left {
+			if low := min(l[1], o.Shortest); low > l[0] {
+				rest = append(rest, [2]quantity.Length{l[0], low})
+			}
+			if high := max(l[0], o.Longer); high < l[1] {
+				rest = append(rest, [2]quantity.Length{high, l[1]})
+			}
+		}
+		left = rest
 	}
-	if area > 0 {
-		p.label(c.at(float64(best.From+best.To)/2, float64(best.Shortest+best.Longer)/2), "all checks hold")
+	return left
+}
+
+func openPatch(c draw.Point) []draw.Item {
+	return []draw.Item{&draw.Polygon{Points: square(c, 2.2), Pen: draw.Bold, Fill: draw.Paper}}
+}
+
+func patchOf(b binding) func(draw.Point) []draw.Item {
+	return func(c draw.Point) []draw.Item {
+		return []draw.Item{&draw.Polygon{Points: square(c, 2.4), Pen: draw.Hair, Fill: b.fill}}
 	}
 }
 

@@ -14,38 +14,68 @@ import (
 // wood bears. It is the same arithmetic as the checks of limb and union.
 func Bending(j Judged) *draw.Scene {
 	stations := outwards(j.Figure.Bending())
-	end := stations[len(stations)-1].x
-	p := newPage("bending "+j.Assessed.ID, j.Assessed.ID+": bending along the limb against its strength", 118)
+	end := math.Max(0.25, stations[len(stations)-1].x) // a hang at the very foot has one section
+	p := newPage("bending "+j.Assessed.ID, j.Assessed.ID+": bending along the limb against its strength", 120)
 	p.backed = true
 	left, width := p.area.Min.X+13, innerWidth-17
-	moment := chart{draw.BoxAt(draw.Point{X: left, Y: p.area.Min.Y + 8}, width, 34), 0, end, 0, 0}
-	stress := chart{draw.BoxAt(draw.Point{X: left, Y: p.area.Min.Y + 66}, width, 40), 0, end, 0, 0}
-	var total, self, fibre, bears [][2]float64
-	for _, s := range stations {
-		total = append(total, [2]float64{s.x, float64(s.Moment) / 1e3})
-		self = append(self, [2]float64{s.x, float64(s.Self) / 1e3})
-		fibre = append(fibre, [2]float64{s.x, float64(s.Stress) / 1e6})
-		bears = append(bears, [2]float64{s.x, float64(s.Strength) / 1e6})
-	}
-	moment.up, stress.up = 1.15*highest(total), 1.15*math.Max(highest(fibre), highest(bears))
+	moment := chart{draw.BoxAt(draw.Point{X: left, Y: p.area.Min.Y + 10}, width, 34), 0, end, 0, 0}
+	stress := chart{draw.BoxAt(draw.Point{X: left, Y: p.area.Min.Y + 68}, width, 40), 0, end, 0, 0}
+	unit := momentUnit(stations)
+	total := along(stations, func(s station) float64 { return float64(s.Moment) / unit.si })
+	self := along(stations, func(s station) float64 { return float64(s.Self) / unit.si })
+	fibre := along(stations, func(s station) float64 { return float64(s.Stress) / 1e6 })
+	bears := along(stations, func(s station) float64 { return float64(s.Strength) / 1e6 })
+	moment.up = 1.15 * highest(total)
+	stress.up = 1.15 * math.Max(highest(bears), math.Min(highest(fibre), mostShown*highest(bears)))
 	p.under(moment, draw.Slant, total)
 	p.under(moment, draw.BackSlant, self)
 	p.curve(moment, draw.Bold, total)
 	p.curve(moment, draw.Fine, self)
-	p.axes(moment, "m from the stem", "moment, kN m")
+	p.axes(moment, "m from the stem", "moment, "+unit.name)
 	p.under(stress, draw.Slant, fibre)
 	p.curve(stress, draw.Bold, fibre)
 	p.curve(stress, draw.Dashed, bears)
 	p.axes(stress, "m from the stem", "stress, MPa")
 	p.labelCurve(moment, total, 0.3, "riders and own weight")
 	p.labelCurve(moment, self, 0.15, "own weight alone")
-	p.labelCurve(stress, bears, 0.6, "strength, design value")
+	p.labelCurve(stress, bears, 0.6, "design strength")
 	worst := worstOf(stations)
-	at := stress.at(worst.x, float64(worst.Stress)/1e6)
+	at := stress.held(worst.x, float64(worst.Stress)/1e6)
 	p.add(&draw.Circle{Centre: at, Radius: 1.1, Fill: draw.Ink})
 	p.label(at, fmt.Sprintf("%s of %s, margin %s", value(float64(worst.Stress), "Pa"), value(float64(worst.Strength), "Pa"), wording.Margin(worst.margin())))
 	p.unions(stress, stations)
 	return p.finish(bendingSays(j, stations, worst))
+}
+
+// mostShown is how many times the strength the axis of stress goes up to: what
+// lies beyond is far too much however it is drawn.
+const mostShown = 4
+
+// scale is a unit for an axis.
+type scale struct {
+	si   float64
+	name string
+}
+
+// momentUnit keeps the figures on the axis of the moment short.
+func momentUnit(stations []station) scale {
+	most := 0.0
+	for _, s := range stations {
+		most = math.Max(most, float64(s.Moment))
+	}
+	if most >= 1e6 {
+		return scale{1e6, "MN m"}
+	}
+	return scale{1e3, "kN m"}
+}
+
+// along is a figure of every station over its distance from the stem.
+func along(stations []station, figure func(station) float64) [][2]float64 {
+	list := make([][2]float64, len(stations))
+	for i, s := range stations {
+		list[i] = [2]float64{s.x, figure(s)}
+	}
+	return list
 }
 
 // station is a section with its distance from the stem along the load path.

@@ -27,7 +27,7 @@ type DensityPoint struct{ Value, Density float64 }
 // Chance draws load and strength as two distributions with what they share
 // hatched across, and the reliability index with its band against its limit.
 func Chance(in ChanceInput) *draw.Scene {
-	tall := 34.0
+	tall := 31.0
 	densities := len(in.Load) > 1 && len(in.Strength) > 1
 	if densities {
 		tall += 62

@@ -20,6 +20,11 @@ func (c chart) at(x, y float64) draw.Point {
 	}
 }
 
+// held is at, kept within the box.
+func (c chart) held(x, y float64) draw.Point {
+	return c.at(math.Min(math.Max(x, c.left), c.right), math.Min(math.Max(y, c.low), c.up))
+}
+
 // ticks are round numbers between two ends, about a wanted number of them.
 func ticks(low, high float64, wanted int) []float64 {
 	step := draw.RoundBelow((high - low) / float64(wanted) * 1.6)
@@ -44,7 +49,7 @@ func (p *page) axes(c chart, across, upwards string) {
 			p.add(&draw.Line{Points: []draw.Point{at, at.Add(-1.2, 0)}, Pen: draw.Fine})
 			p.fixed(&draw.Text{At: at.Add(-1.8, 1.3), Words: plain(y), Size: draw.LabelSize, Anchor: draw.End})
 		}
-		p.fixed(&draw.Text{At: draw.Point{X: p.area.Min.X, Y: c.box.Min.Y - 2.5}, Words: upwards, Size: draw.LabelSize})
+		p.fixed(&draw.Text{At: draw.Point{X: p.area.Min.X, Y: c.box.Min.Y - 4.5}, Words: upwards, Size: draw.LabelSize})
 	}
 	p.fixed(&draw.Text{At: draw.Point{X: c.box.Max.X, Y: c.box.Max.Y + 9.5}, Words: across, Size: draw.LabelSize, Anchor: draw.End})
 }
@@ -58,7 +63,7 @@ func plain(x float64) string {
 func (p *page) curve(c chart, pen draw.Pen, points [][2]float64) {
 	line := make([]draw.Point, len(points))
 	for i, xy := range points {
-		line[i] = c.at(xy[0], xy[1])
+		line[i] = c.held(xy[0], xy[1])
 	}
 	p.wall(pen, line...)
 }
@@ -70,7 +75,7 @@ func (p *page) under(c chart, fill draw.Fill, points [][2]float64) {
 	}
 	outline := []draw.Point{c.at(points[0][0], c.low)}
 	for _, xy := range points {
-		outline = append(outline, c.at(xy[0], xy[1]))
+		outline = append(outline, c.held(xy[0], xy[1]))
 	}
 	p.add(&draw.Polygon{Points: append(outline, c.at(points[len(points)-1][0], c.low)), Fill: fill})
 }

@@ -26,10 +26,10 @@ func Elevation(t assess.TreeFigure, on *Judged) *draw.Scene {
 	}
 	p.wood(v, t, on.path(), upright)
 	p.level(v, box)
+	p.findings(v, t, on)
 	p.hangOn(v, on)
 	p.fixedItem(draw.ScaleBar(draw.Point{X: p.area.Min.X, Y: p.area.Max.Y - 2}, perMetre, innerWidth))
 	p.memberLabels(v, t)
-	p.findings(v, t, on)
 	return p.finish(treeSays(t, on))
 }
 

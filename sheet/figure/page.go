@@ -115,7 +115,7 @@ func (p *page) finish(says []string) *draw.Scene {
 // Room for a label.
 const (
 	markSize   = 5.0 // of the square that a mark takes
-	labelWidth = 38.0
+	labelWidth = 44.0
 	mostLines  = 3
 )
 
@@ -141,7 +141,7 @@ func (p *page) place(l label) bool {
 		return false
 	}
 	if p.backed {
-		p.add(&draw.Polygon{Points: draw.Rectangle(box.Grown(0.4)), Fill: draw.Paper})
+		p.add(&draw.Polygon{Points: draw.Rectangle(box), Fill: draw.Paper})
 	}
 	p.add(draw.Leader(l.at, box))
 	group := l.group

@@ -21,10 +21,10 @@ func Plan(t assess.TreeFigure, on *Judged) *draw.Scene {
 	}
 	p.wood(v, t, on.path(), across)
 	p.stemFoot(v, t)
+	p.findings(v, t, on)
 	p.hangOn(v, on)
 	p.compassAndScale(perMetre)
 	p.memberLabels(v, t)
-	p.findings(v, t, on)
 	return p.finish(append([]string{"Seen from above, north up."}, treeSays(t, on)...))
 }
 

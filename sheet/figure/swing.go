@@ -22,16 +22,16 @@ func Swing(j Judged) (*draw.Scene, error) {
 	f := newProfile(s)
 	perMetre, tall := f.extent().fit(innerWidth-14, 105)
 	title := fmt.Sprintf("%s: the swing over the ground, seen towards %s", j.Assessed.ID, compass(j.Figure.SwingAzimuth()-90*quantity.Degree))
-	f.page = newPage("swing "+j.Assessed.ID, title, tall+27)
+	f.page = newPage("swing "+j.Assessed.ID, title, tall+31)
 	box := f.area
 	box.Min.Y += 8
-	box.Max.Y -= 15
+	box.Max.Y -= 20
 	f.view = f.view.placed(f.extent(), perMetre, box)
 	f.land()
-	f.sweep()
 	f.flights()
-	f.dimensions()
 	f.keptClear()
+	f.sweep()
+	f.dimensions()
 	f.fixedItem(draw.ScaleBar(draw.Point{X: f.area.Min.X, Y: f.area.Max.Y - 2}, perMetre, innerWidth))
 	return f.finish(swingSays(j, s)), nil
 }
@@ -148,7 +148,6 @@ func (f *profile) flights() {
 		f.line(draw.Dotted, points...)
 		last := points[len(points)-1]
 		f.add(draw.Arrow(points[len(points)-3], last, 2.6))
-		f.label(last.Add(0, -1), fmt.Sprintf("let go at %s: lands %s out", degrees(max(flight.Release, -flight.Release)), metres(max(flight.Landing, -flight.Landing))))
 	}
 }
 
@@ -188,12 +187,13 @@ func (f *profile) keptClear() {
 	}
 	y := lowest + 5
 	middle := draw.Point{X: f.over(0, 0).X, Y: y}
-	for _, end := range [...]float64{-float64(f.s.ClearBehind), float64(f.s.ClearAhead)} {
-		edge := draw.Point{X: f.over(end, 0).X, Y: y}
-		f.add(draw.Dimension(middle, edge)...)
-		f.placer.Avoid(middle, edge)
-		words := &draw.Text{At: draw.Point{X: (middle.X + edge.X) / 2, Y: y + 4.4}, Words: "clear " + metres(quantity.Length(math.Abs(end))), Size: draw.LabelSize, Anchor: draw.Middle}
-		f.fixed(words)
+	for _, side := range [...]struct {
+		end   float64
+		lands quantity.Length
+	}{{-float64(f.s.ClearBehind), -f.s.Behind.Landing}, {float64(f.s.ClearAhead), f.s.Ahead.Landing}} {
+		edge := draw.Point{X: f.over(side.end, 0).X, Y: y}
+		f.placer.Forbid(middle, edge)
+		f.dimension(middle, edge, fmt.Sprintf("clear %s; let go, lands %s out", metres(quantity.Length(math.Abs(side.end))), metres(side.lands)))
 	}
 }
 

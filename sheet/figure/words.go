@@ -18,13 +18,12 @@ func value(v float64, unit string) string {
 	return strings.ReplaceAll(wording.Quantity(v, unit), " ", unbroken)
 }
 
-// metres writes a length with the centimetres that matter.
+// metres writes a length as the pages do; under half a centimetre it is 0.
 func metres(l quantity.Length) string {
-	text := fmt.Sprintf("%.2f", float64(l))
-	if text == "-0.00" {
-		text = "0.00"
+	if math.Abs(float64(l)) < 0.005 {
+		l = 0
 	}
-	return strings.TrimSuffix(strings.TrimSuffix(text, "0"), ".0") + unbroken + "m"
+	return value(float64(l), "m")
 }
 
 func millimetres(l quantity.Length) string { return fmt.Sprintf("%.0f"+unbroken+"mm", float64(l)*1000) }
