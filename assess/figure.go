@@ -85,6 +85,9 @@ func (h HangFigure) Point() quantity.Vec3 { return h.rig.hangPoint() }
 // to the limb.
 func (h HangFigure) SwingAzimuth() quantity.Angle { return h.rig.azimuth }
 
+// Obstacles lists the things on the ground that the hang alone names.
+func (h HangFigure) Obstacles() []ObstacleFigure { return obstacleFigures(h.rig.h.Obstacles) }
+
 // Stretch is a part of a member from one arc length to another.
 type Stretch struct {
 	Member   string

@@ -26,13 +26,15 @@ type SpaceFigure struct {
 	// Fall is the greatest height of fall and FallMost what it may be.
 	Fall, FallMost quantity.Length
 	FallAt         space.Highest
-	// Ahead and Behind are the farthest let-go landings at the full angle, on
-	// the side of the swing azimuth and against it.
+	// Ahead and Behind are the let-go flights that land farthest on the drawn
+	// profile, on the side of the swing azimuth and against it.
 	Ahead, Behind Flight
-	// ClearAhead and ClearBehind are kept clear of people.
-	ClearAhead, ClearBehind quantity.Length
-	// Standard is the part of them that EN 1176-2 asks for.
-	Standard quantity.Length
+	// LandsAhead and LandsBehind are how far from the plumb line such flights
+	// land, those off the line counted too.
+	LandsAhead, LandsBehind quantity.Length
+	// ClearAhead and ClearBehind are kept clear of people, Standard is what
+	// EN 1176-2 asks for by itself.
+	ClearAhead, ClearBehind, Standard quantity.Length
 }
 
 // Flight is the path of a rider who lets go at the worst moment.
@@ -53,41 +55,72 @@ func (h HangFigure) Space() (SpaceFigure, error) {
 		SeatLeast: quantity.Length(r.rules.seatClearance.Value), FootLeast: quantity.Length(r.rules.footClearance.Value),
 		FallMost: quantity.Length(r.rules.fallLimit.Value),
 	}
-	low, high, level := space.Ground{Stations: []space.Point{{}}}, space.Ground{Stations: []space.Point{{}}}, space.Ground{Stations: []space.Point{{}}}
-	if r.h.Ground != nil {
-		low, high, level = r.ground(-1), r.ground(1), r.ground(0)
-		f.Ground, f.Surface = level.Stations, r.h.Ground.Surface
+	if r.lie != nil {
+		f.Ground, f.Surface = r.lie.ground(0).Stations, r.lie.surface
 	}
-	near, err := space.Clearances(high, r.swingAt(u, r.lowHeight(unfavourable), true))
-	if err != nil {
+	if err := r.clearances(&f, u); err != nil {
 		return f, err
 	}
-	f.Seat, f.Foot = near.Seat, near.Foot
-	up := r.swingAt(u, r.highHeight(unfavourable), false)
-	if f.FallAt, err = space.Fall(low, up); err != nil {
+	if err := r.falls(&f, u); err != nil {
 		return f, err
 	}
-	f.Fall = f.FallAt.Height
-	if r.h.Ground != nil {
-		f.Fall = max(f.Fall, quantity.Length(r.flightFall(u, up)))
-	}
-	return f, r.letGo(&f, u, level)
+	return f, r.letGo(&f, u)
 }
 
-func (r *rig) letGo(f *SpaceFigure, u trial, ground space.Ground) error {
+// groundsOr are the profiles of the hang, or level ground where it was not
+// surveyed.
+func (r *rig) groundsOr(doubt quantity.Length) []space.Ground {
+	if r.lie == nil {
+		return []space.Ground{{Stations: []space.Point{{}}}}
+	}
+	return r.lie.grounds(doubt)
+}
+
+func (r *rig) clearances(f *SpaceFigure, u trial) error {
+	for i, ground := range r.groundsOr(1) {
+		near, err := space.Clearances(ground, r.swingAt(u, r.lowHeight(unfavourable), true))
+		if err != nil {
+			return err
+		}
+		if i == 0 || near.Seat.Clearance < f.Seat.Clearance {
+			f.Seat = near.Seat
+		}
+		if i == 0 || near.Foot.Clearance < f.Foot.Clearance {
+			f.Foot = near.Foot
+		}
+	}
+	return nil
+}
+
+func (r *rig) falls(f *SpaceFigure, u trial) error {
 	s := r.swingAt(u, r.highHeight(unfavourable), false)
+	for _, ground := range r.groundsOr(-1) {
+		high, err := space.Fall(ground, s)
+		if err != nil {
+			return err
+		}
+		if high.Height > f.FallAt.Height {
+			f.FallAt = high
+		}
+	}
+	f.Fall = f.FallAt.Height
+	if r.lie != nil {
+		f.Fall = max(f.Fall, quantity.Length(r.flightFall(u, s)))
+	}
+	return nil
+}
+
+func (r *rig) letGo(f *SpaceFigure, u trial) error {
+	s, ground := r.swingAt(u, r.highHeight(unfavourable), false), r.groundsOr(0)[0]
 	flights, err := space.LetGo(ground, s)
 	if err != nil {
 		return err
 	}
 	top := float64(ground.At(0) + s.HangHeight)
 	f.Ahead, f.Behind = flightOf(flights.Positive, s, top), flightOf(flights.Negative, s, top)
+	lengths := r.clearLengths(u)
+	f.LandsAhead, f.LandsBehind, f.Standard = lengths.letGoAhead, lengths.letGoBehind, lengths.standard
 	f.ClearAhead, f.ClearBehind = r.keptClear(u)
-	constant := r.rules.clearFirm.Value
-	if r.h.Ground != nil && r.looseSurface() {
-		constant = r.rules.clearLoose.Value
-	}
-	f.Standard = quantity.Length(r.rules.clearShare.Value)*u.line + quantity.Length(constant)
 	return nil
 }
 

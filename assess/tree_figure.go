@@ -18,6 +18,7 @@ type TreeFigure struct {
 	CrownBase, CrownWidth quantity.Length
 	Members               []MemberFigure // parents before children
 	Findings              []FindingFigure
+	Obstacles             []ObstacleFigure // of the tree, for all its hangs
 }
 
 // MemberFigure is the axis of a member with its thickness over bark.
@@ -45,8 +46,28 @@ type FindingFigure struct {
 	Placed bool
 }
 
+// ObstacleFigure is a thing on the ground: a disc, a line or an area.
+type ObstacleFigure struct {
+	What, Kind string
+	Corners    []quantity.Vec3
+	Radius     quantity.Length
+	Area       bool
+}
+
+func obstacleFigures(things []survey.Obstacle) []ObstacleFigure {
+	var list []ObstacleFigure
+	for _, o := range things {
+		f := ObstacleFigure{What: o.What, Kind: o.Kind, Radius: o.Radius.Value, Area: o.Area, Corners: []quantity.Vec3{spotPosition(o.Azimuth.Value, o.Distance.Value)}}
+		for _, c := range o.Corners {
+			f.Corners = append(f.Corners, spotPosition(c.Azimuth.Value, c.Distance.Value))
+		}
+		list = append(list, f)
+	}
+	return list
+}
+
 func (t *tree) figure() TreeFigure {
-	f := TreeFigure{Survey: t.s, Height: t.tall}
+	f := TreeFigure{Survey: t.s, Height: t.tall, Obstacles: obstacleFigures(t.s.Obstacles)}
 	f.At, f.Placed = placeOf(t.s)
 	if c := t.s.Crown; c != nil {
 		f.CrownBase, f.CrownWidth = value(c.BaseHeight), value(c.Width)

@@ -58,7 +58,7 @@ func (c drawCommand) scene(s *survey.Survey, k *knowledge.Base) (*draw.Scene, er
 		return nil, err
 	}
 	if c.Figure == "site" {
-		return figure.Site(s.Site, figures.Trees(), judged, nil), nil
+		return figure.Site(s.Site, figures.Trees(), judged), nil
 	}
 	i := slices.IndexFunc(judged, func(j figure.Judged) bool { return j.Assessed.ID == c.Hang })
 	if i < 0 {

@@ -19,7 +19,7 @@ var update = flag.Bool("update", false, "write the golden files anew")
 func TestGolden(t *testing.T) {
 	s := demoSurvey(t)
 	trees, hangs := judged(t, s)
-	scenes := []*draw.Scene{figure.Site(s.Site, trees, hangs, nil), figure.Elevation(trees[6], nil), figure.Plan(trees[6], nil)}
+	scenes := []*draw.Scene{figure.Site(s.Site, trees, hangs), figure.Elevation(trees[6], nil), figure.Plan(trees[6], nil)}
 	for _, j := range hangs {
 		switch j.Assessed.ID {
 		case "oak-swing", "slope-swing":

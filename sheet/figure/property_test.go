@@ -40,7 +40,7 @@ func all(t fataler, s *survey.Survey) []drawn {
 		}
 		list = append(list, d)
 	}
-	return append(list, drawn{rest: []*draw.Scene{figure.Site(s.Site, trees, hangs, nil)}})
+	return append(list, drawn{rest: []*draw.Scene{figure.Site(s.Site, trees, hangs)}})
 }
 
 // TestRandomSites holds every drawing of sites that nobody would draw by hand

@@ -7,42 +7,26 @@ import (
 	"boughline/draw"
 	"boughline/engine/space"
 	"boughline/quantity"
-)
-
-// Feature is something else on the ground of a site: a path, water, a fence.
-type Feature struct {
-	Name   string
-	Kind   FeatureKind
-	Points []quantity.Vec3 // in the frame of the site
-}
-
-// FeatureKind says how a feature is drawn.
-type FeatureKind int
-
-// The kinds of feature.
-const (
-	Path  FeatureKind = iota // a dashed line
-	Water                    // level hatching, or a bold dashed line for a stream
-	Fence                    // a line with posts
+	"boughline/survey"
 )
 
 // Site draws a site from above with north up: its trees with their crowns, the
 // swing lines, the ground to be kept clear, where people wait and come in,
-// obstacles and features. Trees whose place is not known are listed below.
-func Site(name string, trees []assess.TreeFigure, hangs []Judged, features []Feature) *draw.Scene {
+// fences, water and paths. Trees whose place is not known are listed below.
+func Site(name string, trees []assess.TreeFigure, hangs []Judged) *draw.Scene {
 	v := fromAbove()
-	e := v.extentOf(siteExtent(trees, hangs, features))
+	e := v.extentOf(siteExtent(trees, hangs))
 	perMetre, tall := e.fit(innerWidth-8, 150)
 	p := newPage("site "+name, name+" from above", tall+24)
 	box := p.area
 	box.Min.Y += 4
 	box.Max.Y -= 10
 	v = v.placed(e, perMetre, box)
-	for _, f := range features {
-		p.feature(v, f)
-	}
 	for _, j := range hangs {
 		p.ground(v, j)
+	}
+	for _, t := range trees {
+		p.things(v, t, t.Obstacles)
 	}
 	for _, t := range trees {
 		p.standing(v, t)
@@ -52,11 +36,11 @@ func Site(name string, trees []assess.TreeFigure, hangs []Judged, features []Fea
 	}
 	p.compassAndScale(perMetre)
 	p.siteKey(len(hangs) > 0)
-	return p.finish(siteSays(trees, hangs, features))
+	return p.finish(siteSays(trees, hangs))
 }
 
 // siteExtent lists what has to be seen.
-func siteExtent(trees []assess.TreeFigure, hangs []Judged, features []Feature) []quantity.Vec3 {
+func siteExtent(trees []assess.TreeFigure, hangs []Judged) []quantity.Vec3 {
 	points := []quantity.Vec3{{}}
 	if len(trees) > 0 && trees[0].Placed {
 		points[0] = trees[0].At
@@ -64,6 +48,9 @@ func siteExtent(trees []assess.TreeFigure, hangs []Judged, features []Feature) [
 	for _, t := range trees {
 		if t.Placed {
 			points = append(points, disc(t.At, max(t.CrownWidth/2, 1))...)
+			for _, o := range t.Obstacles {
+				points = append(points, moved(o.Corners, t.At)...)
+			}
 		}
 	}
 	for _, j := range hangs {
@@ -71,35 +58,29 @@ func siteExtent(trees []assess.TreeFigure, hangs []Judged, features []Feature) [
 			continue
 		}
 		people := j.Figure.People()
-		points = append(points, j.onSite(band(people))...)
+		points = append(points, j.onSite(people.Area)...)
+		for _, o := range j.Figure.Obstacles() {
+			points = append(points, j.onSite(o.Corners)...)
+		}
 		for _, w := range people.Places {
 			points = append(points, j.onSite(disc(w.Centre, w.Radius))...)
 		}
-	}
-	for _, f := range features {
-		points = append(points, f.Points...)
 	}
 	return points
 }
 
 // onSite moves points from the frame of the hang's tree to that of the site.
 func (j Judged) onSite(points []quantity.Vec3) []quantity.Vec3 {
+	return moved(points, j.Figure.Tree.At)
+}
+
+func moved(points []quantity.Vec3, by quantity.Vec3) []quantity.Vec3 {
 	list := make([]quantity.Vec3, len(points))
 	for i, p := range points {
-		list[i] = p.Add(j.Figure.Tree.At)
+		list[i] = p.Add(by)
 		list[i].Z = 0
 	}
 	return list
-}
-
-// band is the ground to be kept clear along a swing line as a rectangle.
-func band(p space.People) []quantity.Vec3 {
-	ahead, side := quantity.Heading(p.SwingAzimuth, 0), quantity.Heading(p.SwingAzimuth+90*quantity.Degree, 0)
-	corner := func(along, across quantity.Length) quantity.Vec3 {
-		return p.Hang.Add(ahead.Scale(float64(along))).Add(side.Scale(float64(across)))
-	}
-	w := p.HalfWidth
-	return []quantity.Vec3{corner(p.Ahead, w), corner(p.Ahead, -w), corner(-p.Behind, -w), corner(-p.Behind, w)}
 }
 
 // ground draws what people need of it: kept clear, waiting, the way in.
@@ -108,20 +89,44 @@ func (p *page) ground(v view, j Judged) {
 		return
 	}
 	people := j.Figure.People()
-	clear := v.all(j.onSite(band(people)))
+	clear := v.all(j.onSite(people.Area))
 	items := []draw.Item{&draw.Polygon{Points: clear, Pen: draw.Dotted, Fill: draw.Wide}}
 	for _, w := range people.Ways {
 		items = append(items, &draw.Line{Points: v.all(j.onSite([]quantity.Vec3{w.From, w.To})), Pen: draw.Dashed})
 	}
 	for _, w := range people.Places {
-		items = append(items, &draw.Circle{Centre: v.at(w.Centre.Add(j.Figure.Tree.At)), Radius: float64(w.Radius) * v.perMetre, Pen: draw.Fine, Fill: draw.Level})
-	}
-	for _, o := range j.Figure.Survey().Obstacles {
-		at := j.Figure.Tree.At.Add(quantity.Heading(o.Azimuth.Value, 0).Scale(float64(o.Distance.Value)))
-		items = append(items, &draw.Circle{Centre: v.at(at), Radius: max(0.6, float64(o.Radius.Value)*v.perMetre), Pen: draw.Bold, Fill: draw.Cross})
-		p.label(v.at(at), o.What)
+		items = append(items, &draw.Circle{Centre: v.at(w.Centre.Add(j.Figure.Tree.At)), Radius: float64(w.Radius) * v.perMetre, Pen: draw.Fine, Fill: draw.Upright})
 	}
 	p.add(&draw.Group{Key: "clear " + j.Assessed.ID, Title: clearSentence(j), Items: items})
+	p.things(v, j.Figure.Tree, j.Figure.Obstacles())
+}
+
+// things draws what stands or lies on the ground by its kind: solid with
+// crosses, water with level lines, a path dashed.
+func (p *page) things(v view, t assess.TreeFigure, things []assess.ObstacleFigure) {
+	if !t.Placed {
+		return
+	}
+	for _, o := range things {
+		corners := v.all(moved(o.Corners, t.At))
+		fill, pen := draw.Cross, draw.Bold
+		switch o.Kind {
+		case survey.Water:
+			fill, pen = draw.Level, draw.Fine
+		case survey.Path:
+			fill, pen = draw.NoFill, draw.Dashed
+		}
+		var item draw.Item = &draw.Line{Points: corners, Pen: pen}
+		switch {
+		case len(corners) == 1:
+			item = &draw.Circle{Centre: corners[0], Radius: max(0.6, float64(o.Radius)*v.perMetre), Pen: pen, Fill: fill}
+		case o.Area:
+			item = &draw.Polygon{Points: corners, Pen: pen, Fill: fill}
+		}
+		p.add(&draw.Group{Key: "thing " + o.What, Title: o.What, Items: []draw.Item{item}})
+		p.placer.Avoid(corners...)
+		p.label(middleOf(corners, o.Area), o.What)
+	}
 }
 
 // standing draws one tree.
@@ -142,6 +147,19 @@ func (p *page) standing(v view, t assess.TreeFigure) {
 	p.labels = append(p.labels, label{at: at, words: draw.Fit(t.Survey.ID, draw.LabelSize, true, 24), strong: true})
 }
 
+// middleOf is where a thing is named: in the middle of an area, at the middle
+// corner of a line.
+func middleOf(corners []draw.Point, area bool) draw.Point {
+	if !area {
+		return corners[len(corners)/2]
+	}
+	var sum draw.Point
+	for _, c := range corners {
+		sum = sum.Add(c.X/float64(len(corners)), c.Y/float64(len(corners)))
+	}
+	return sum
+}
+
 // swingLine draws the line along which a hang swings, with the shape of its
 // outcome at the hang point.
 func (p *page) swingLine(v view, j Judged) {
@@ -157,29 +175,6 @@ func (p *page) swingLine(v view, j Judged) {
 		group: draw.Group{Key: "hang " + j.Assessed.ID, Title: outcomeSentence(j.Assessed)}})
 }
 
-// feature draws a path, water or a fence.
-func (p *page) feature(v view, f Feature) {
-	points := v.all(f.Points)
-	if len(points) == 0 {
-		return
-	}
-	var items []draw.Item
-	switch f.Kind {
-	case Path:
-		items = append(items, &draw.Line{Points: points, Pen: draw.Dashed})
-	case Water:
-		items = append(items, &draw.Polygon{Points: points, Pen: draw.Fine, Fill: draw.Level})
-	case Fence:
-		items = append(items, &draw.Line{Points: points, Pen: draw.Fine})
-		for _, post := range points {
-			items = append(items, &draw.Line{Points: []draw.Point{post.Add(-1, -1), post.Add(1, 1)}, Pen: draw.Fine}, &draw.Line{Points: []draw.Point{post.Add(-1, 1), post.Add(1, -1)}, Pen: draw.Fine})
-		}
-	}
-	p.add(&draw.Group{Key: "feature " + f.Name, Title: f.Name, Items: items})
-	p.placer.Avoid(points...)
-	p.label(points[len(points)/2], f.Name)
-}
-
 // siteKey explains the hatching and the shapes.
 func (p *page) siteKey(hangs bool) {
 	if !hangs {
@@ -192,7 +187,7 @@ func (p *page) siteKey(hangs bool) {
 	}
 	p.rows = append(p.rows,
 		row{mark: patch(draw.Dotted, draw.Wide), words: "kept clear while a swing is in use"},
-		row{mark: patch(draw.Fine, draw.Level), words: "where people wait; dashed: the way in"})
+		row{mark: patch(draw.Fine, draw.Upright), words: "where people wait; dashed: the way in"})
 	for _, o := range assess.Outcomes() {
 		p.rows = append(p.rows, row{mark: mark(o), words: meaningOfHang(o)})
 	}
@@ -214,11 +209,22 @@ func meaningOfHang(o assess.Outcome) string {
 }
 
 func clearSentence(j Judged) string {
-	p := j.Figure.People()
-	return fmt.Sprintf("%s swings towards %s and back: kept clear %s ahead, %s behind, %s to each side.", j.Assessed.ID, compass(p.SwingAzimuth), metres(p.Ahead), metres(p.Behind), metres(p.HalfWidth))
+	azimuth, area := j.Figure.SwingAzimuth(), j.Figure.People().Area
+	ahead, behind := reachAlong(area, j.Figure.Point(), azimuth), reachAlong(area, j.Figure.Point(), azimuth+180*quantity.Degree)
+	side := reachAlong(area, j.Figure.Point(), azimuth+90*quantity.Degree)
+	return fmt.Sprintf("%s swings towards %s and back: kept clear up to %s ahead, %s behind, %s to each side.", j.Assessed.ID, compass(azimuth), metres(ahead), metres(behind), metres(side))
 }
 
-func siteSays(trees []assess.TreeFigure, hangs []Judged, features []Feature) []string {
+// reachAlong is how far an area reaches from a point in a direction.
+func reachAlong(area space.Polygon, from quantity.Vec3, azimuth quantity.Angle) quantity.Length {
+	heading, far := quantity.Heading(azimuth, 0), quantity.Length(0)
+	for _, corner := range area {
+		far = max(far, quantity.Length(corner.Sub(from).Dot(heading)))
+	}
+	return far
+}
+
+func siteSays(trees []assess.TreeFigure, hangs []Judged) []string {
 	says := []string{"Seen from above, north up."}
 	for _, t := range trees {
 		text := treeSentence(t)
@@ -230,8 +236,15 @@ func siteSays(trees []assess.TreeFigure, hangs []Judged, features []Feature) []s
 	for _, j := range hangs {
 		says = append(says, outcomeSentence(j.Assessed), clearSentence(j))
 	}
-	for _, f := range features {
-		says = append(says, f.Name+".")
+	for _, t := range trees {
+		for _, o := range t.Obstacles {
+			says = append(says, fmt.Sprintf("By %s: %s.", t.Survey.ID, o.What))
+		}
+	}
+	for _, j := range hangs {
+		for _, o := range j.Figure.Obstacles() {
+			says = append(says, fmt.Sprintf("By %s: %s.", j.Assessed.ID, o.What))
+		}
 	}
 	return says
 }

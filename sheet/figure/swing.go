@@ -190,7 +190,7 @@ func (f *profile) keptClear() {
 	for _, side := range [...]struct {
 		end   float64
 		lands quantity.Length
-	}{{-float64(f.s.ClearBehind), -f.s.Behind.Landing}, {float64(f.s.ClearAhead), f.s.Ahead.Landing}} {
+	}{{-float64(f.s.ClearBehind), f.s.LandsBehind}, {float64(f.s.ClearAhead), f.s.LandsAhead}} {
 		edge := draw.Point{X: f.over(side.end, 0).X, Y: y}
 		f.placer.Forbid(middle, edge)
 		f.dimension(middle, edge, fmt.Sprintf("clear %s; let go, lands %s out", metres(quantity.Length(math.Abs(side.end))), metres(side.lands)))
@@ -204,11 +204,12 @@ func swingSays(j Judged, s assess.SpaceFigure) []string {
 		fmt.Sprintf("Greatest height of fall %s, at most %s.", metres(s.Fall), metres(s.FallMost)),
 	}
 	for _, flight := range [...]struct {
-		side quantity.Angle
-		assess.Flight
-	}{{j.Figure.SwingAzimuth(), s.Ahead}, {j.Figure.SwingAzimuth() + 180*quantity.Degree, s.Behind}} {
-		says = append(says, fmt.Sprintf("Towards %s a rider who lets go at the worst moment, at %s, lands %s from the plumb line.",
-			compass(flight.side), degrees(max(flight.Release, -flight.Release)), metres(max(flight.Landing, -flight.Landing))))
+		side    quantity.Angle
+		release quantity.Angle
+		lands   quantity.Length
+	}{{j.Figure.SwingAzimuth(), s.Ahead.Release, s.LandsAhead}, {j.Figure.SwingAzimuth() + 180*quantity.Degree, s.Behind.Release, s.LandsBehind}} {
+		says = append(says, fmt.Sprintf("Towards %s a rider who lets go at the worst moment, about %s, lands up to %s from the plumb line.",
+			compass(flight.side), degrees(max(flight.release, -flight.release)), metres(flight.lands)))
 	}
 	says = append(says, fmt.Sprintf("Keep %s clear ahead and %s behind; the standard's own figure is %s.", metres(s.ClearAhead), metres(s.ClearBehind), metres(s.Standard)))
 	if len(s.Ground) == 0 {

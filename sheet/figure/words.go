@@ -18,13 +18,8 @@ func value(v float64, unit string) string {
 	return strings.ReplaceAll(wording.Quantity(v, unit), " ", unbroken)
 }
 
-// metres writes a length as the pages do; under half a centimetre it is 0.
-func metres(l quantity.Length) string {
-	if math.Abs(float64(l)) < 0.005 {
-		l = 0
-	}
-	return value(float64(l), "m")
-}
+// metres writes a length as the pages do, but never finer than a centimetre.
+func metres(l quantity.Length) string { return value(math.Round(float64(l)*100)/100+0, "m") }
 
 func millimetres(l quantity.Length) string { return fmt.Sprintf("%.0f"+unbroken+"mm", float64(l)*1000) }
 
