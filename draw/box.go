@@ -48,6 +48,10 @@ func Distance(a, b Point) float64 { return math.Hypot(a.X-b.X, a.Y-b.Y) }
 // crosses reports whether a segment passes through the box (Liang and Barsky
 // 1984, from memory).
 func (b Box) crosses(from, to Point) bool {
+	if from.X < b.Min.X && to.X < b.Min.X || from.X > b.Max.X && to.X > b.Max.X ||
+		from.Y < b.Min.Y && to.Y < b.Min.Y || from.Y > b.Max.Y && to.Y > b.Max.Y {
+		return false
+	}
 	enter, leave := 0.0, 1.0
 	clip := func(step, room float64) bool {
 		switch {

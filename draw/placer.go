@@ -61,7 +61,7 @@ func (p *Placer) Place(anchor Point, width, height float64) (Box, bool) {
 	best, least := Box{}, math.Inf(1)
 	try := func(b Box) {
 		if cost := Distance(anchor, b.Nearest(anchor)); cost < least && p.Free(b) {
-			if cost += p.cost(anchor, b); cost < least {
+			if cost += p.cost(anchor, b, least-cost); cost < least {
 				best, least = b, cost
 			}
 		}
@@ -110,19 +110,24 @@ func (p *Placer) anywhere(width, height float64, try func(Box)) {
 }
 
 // cost counts what a place covers and what its leader crosses, in millimetres
-// of distance that one would go to avoid it.
-func (p *Placer) cost(anchor Point, b Box) float64 {
+// of distance that one would go to avoid it. Once past what it may cost, it
+// counts no further.
+func (p *Placer) cost(anchor Point, b Box, most float64) float64 {
 	const onLine, overLabel, overLeader = 9, 15, 8
 	sum := 0.0
 	for _, l := range p.lines {
 		if b.crosses(l[0], l[1]) {
-			sum += onLine
+			if sum += onLine; sum >= most {
+				return sum
+			}
 		}
 	}
 	end := b.Nearest(anchor)
 	for _, other := range p.taken {
 		if other.crosses(anchor, end) {
-			sum += overLabel
+			if sum += overLabel; sum >= most {
+				return sum
+			}
 		}
 	}
 	for _, l := range p.leads {

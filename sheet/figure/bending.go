@@ -43,6 +43,9 @@ func Bending(j Judged) *draw.Scene {
 	at := stress.held(worst.x, float64(worst.Stress)/1e6)
 	p.add(&draw.Circle{Centre: at, Radius: 1.1, Fill: draw.Ink})
 	p.label(at, fmt.Sprintf("%s of %s, margin %s", value(float64(worst.Stress), "Pa"), value(float64(worst.Strength), "Pa"), wording.Margin(worst.margin())))
+	if highest(fibre) > stress.up {
+		p.rows = append(p.rows, row{words: fmt.Sprintf("The stress goes on above the drawing, up to %s.", value(highest(fibre)*1e6, "Pa"))})
+	}
 	p.unions(stress, stations)
 	return p.finish(bendingSays(j, stations, worst))
 }

@@ -2,6 +2,7 @@ package figure
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 
 	"boughline/assess"
@@ -22,7 +23,7 @@ func Rig(j Judged) (*draw.Scene, error) {
 	p.add(&draw.Circle{Centre: limb, Radius: 4, Pen: draw.Bold, Fill: draw.Slant})
 	y := limb.Y + 4
 	for i, l := range links {
-		p.link(l, draw.Point{X: limb.X, Y: y}, i == len(links)-1)
+		p.link(l, draw.Point{X: limb.X, Y: y}, weakestWords(links), i == len(links)-1)
 		y += linkHeight
 	}
 	p.rows = append(p.rows, row{words: barWords})
@@ -34,8 +35,16 @@ const linkHeight = 21.0
 // barWords explains the bars.
 const barWords = "The upright line on each bar is what is asked; bars end at three times that."
 
+// weakestWords calls a link the weakest only where the strength of all is known.
+func weakestWords(links []assess.LinkFigure) string {
+	if slices.ContainsFunc(links, func(l assess.LinkFigure) bool { return !l.Known }) {
+		return "the weakest of those known"
+	}
+	return "the weakest link"
+}
+
 // link draws one link with its name and its bar.
-func (p *page) link(l assess.LinkFigure, top draw.Point, last bool) {
+func (p *page) link(l assess.LinkFigure, top draw.Point, weakest string, last bool) {
 	pen := draw.Fine
 	if l.Weakest {
 		pen = draw.Bold
@@ -45,17 +54,15 @@ func (p *page) link(l assess.LinkFigure, top draw.Point, last bool) {
 	y := top.Y + 5.5
 	name := l.Part.Name
 	if l.Weakest {
-		name += " (weakest)"
+		name += ", " + weakest
 	}
 	words := []string{draw.Fit(name, draw.LabelSize, l.Weakest, p.area.Max.X-left)}
 	words = append(words, draw.Wrap(linkWords(l), draw.LabelSize, false, p.area.Max.X-left)...)
 	for i, w := range words[:min(3, len(words))] {
 		items = append(items, &draw.Text{At: draw.Point{X: left, Y: y + float64(i)*draw.LineHeight(draw.LabelSize)}, Words: w, Size: draw.LabelSize, Strong: i == 0 && l.Weakest})
 	}
-	if l.Known {
-		items = append(items, linkBar(l, draw.Point{X: left, Y: top.Y + linkHeight - 4}, p.area.Max.X-left)...)
-	}
-	p.add(&draw.Group{Key: "link " + l.Part.Name, Title: linkSentence(l), Items: items})
+	items = append(items, linkBar(l, draw.Point{X: left, Y: top.Y + linkHeight - 4}, p.area.Max.X-left)...)
+	p.add(&draw.Group{Key: "link " + l.Part.Name, Title: linkSentence(l, weakest), Items: items})
 }
 
 // linkShape draws a link by its kind.
@@ -85,12 +92,15 @@ func linkShape(kind string, top draw.Point, pen draw.Pen, last bool) []draw.Item
 }
 
 // linkBar draws what a link bears over what is asked: the line stands at what
-// is asked, and the bar is cut at three times that.
+// is asked, and the bar is cut at three times that. A link of unknown strength
+// has a dashed bar up to that line and nothing in it.
 func linkBar(l assess.LinkFigure, at draw.Point, width float64) []draw.Item {
 	const most = 3.0
-	share := min(most, l.Margin)
-	fill, pen := draw.Wide, draw.Fine
-	if l.Weakest {
+	share, fill, pen := min(most, l.Margin), draw.Wide, draw.Fine
+	switch {
+	case !l.Known:
+		share, fill, pen = 1, draw.NoFill, draw.Dashed
+	case l.Weakest:
 		fill, pen = draw.Slant, draw.Bold
 	}
 	limit := at.Add(width/most, 0)
@@ -107,7 +117,7 @@ func linkWords(l assess.LinkFigure) string {
 	return fmt.Sprintf("bears %s, asked %s: %s times", value(float64(l.Strength), "N"), value(float64(l.Required), "N"), wording.Margin(l.Margin))
 }
 
-func linkSentence(l assess.LinkFigure) string {
+func linkSentence(l assess.LinkFigure, weakest string) string {
 	text := fmt.Sprintf("%s (%s, %s): %s", capital(l.Part.Name), l.Part.Kind, l.Part.Material, linkWords(l))
 	var causes []string
 	for _, r := range l.Reductions {
@@ -117,7 +127,7 @@ func linkSentence(l assess.LinkFigure) string {
 		text += "; " + strings.Join(causes, ", ")
 	}
 	if l.Weakest {
-		text += "; the weakest link"
+		text += "; " + weakest
 	}
 	return text + "."
 }
@@ -125,7 +135,7 @@ func linkSentence(l assess.LinkFigure) string {
 func rigSays(j Judged, links []assess.LinkFigure) []string {
 	says := []string{"From the limb down. " + barWords}
 	for _, l := range links {
-		says = append(says, linkSentence(l))
+		says = append(says, linkSentence(l, weakestWords(links)))
 	}
 	return append(says, outcomeSentence(j.Assessed))
 }

@@ -164,10 +164,10 @@ func (f *profile) dimensions() {
 		return float64(n.Along), ground, ground + n.Clearance
 	}
 	x, low, high := lift(seat)
-	clear(x-0.9*4/f.perMetre, low, high, "seat "+metres(seat.Clearance))
+	clear(x-0.9*4/f.perMetre, low, high, "seat "+roomWords(seat.Clearance))
 	if f.s.FootReach > 0 {
 		x, low, high = lift(foot)
-		clear(x+0.9*4/f.perMetre, low, high, "feet "+metres(foot.Clearance))
+		clear(x+0.9*4/f.perMetre, low, high, "feet "+roomWords(foot.Clearance))
 	}
 	at := f.s.FallAt
 	ground := f.ground.At(at.Along)
@@ -177,6 +177,14 @@ func (f *profile) dimensions() {
 		name += ", not measured"
 	}
 	f.label(f.over(0, f.top()).Add(0, -2), name)
+}
+
+// roomWords says how much room there is; there may be less than none.
+func roomWords(l quantity.Length) string {
+	if l < 0 {
+		return metres(-l) + " into the ground"
+	}
+	return metres(l)
 }
 
 // keptClear draws the ground that is kept clear as dimensions below it.
@@ -200,7 +208,7 @@ func (f *profile) keptClear() {
 func swingSays(j Judged, s assess.SpaceFigure) []string {
 	says := []string{
 		fmt.Sprintf("Line %s from a limb %s above the ground; asked for %s to each side, space judged at %s.", metres(s.Line), metres(s.Hang), degrees(s.Declared), degrees(s.Full)),
-		fmt.Sprintf("Least room under the seat %s, at least %s; under the feet %s, at least %s; limb and line under load, at the unfavourable 5 %% values.", metres(s.Seat.Clearance), metres(s.SeatLeast), metres(s.Foot.Clearance), metres(s.FootLeast)),
+		fmt.Sprintf("Least room under the seat: %s, at least %s; under the feet: %s, at least %s; limb and line under load, at the unfavourable 5 %% values.", roomWords(s.Seat.Clearance), metres(s.SeatLeast), roomWords(s.Foot.Clearance), metres(s.FootLeast)),
 		fmt.Sprintf("Greatest height of fall %s, at most %s.", metres(s.Fall), metres(s.FallMost)),
 	}
 	for _, flight := range [...]struct {
