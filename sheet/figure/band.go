@@ -44,9 +44,9 @@ func Band(in BandInput) *draw.Scene {
 	}
 	p.openEdges(c, in.Runs)
 	p.axes(c, "m along the limb", "line, m")
-	p.rows = append(p.rows, row{mark: openPatch, words: "all checks hold"})
+	p.rows = append(p.rows, row{mark: patch(draw.Bold, draw.Paper), words: "all checks hold"})
 	for _, b := range codes {
-		p.rows = append(p.rows, row{mark: patchOf(b), words: b.words})
+		p.rows = append(p.rows, row{mark: patch(draw.Hair, b.fill), words: b.words})
 	}
 	if in.Marked {
 		at := c.at(float64(in.At), float64(in.Line))
@@ -140,16 +140,6 @@ func closed(r BandRun, runs []BandRun, beside func(BandRun) bool) [][2]quantity.
 		left = rest
 	}
 	return left
-}
-
-func openPatch(c draw.Point) []draw.Item {
-	return []draw.Item{&draw.Polygon{Points: square(c, 2.2), Pen: draw.Bold, Fill: draw.Paper}}
-}
-
-func patchOf(b binding) func(draw.Point) []draw.Item {
-	return func(c draw.Point) []draw.Item {
-		return []draw.Item{&draw.Polygon{Points: square(c, 2.4), Pen: draw.Hair, Fill: b.fill}}
-	}
 }
 
 func bandSays(in BandInput, codes []binding) []string {

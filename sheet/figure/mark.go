@@ -70,3 +70,17 @@ func meaning(o assess.Outcome) string {
 func square(c draw.Point, r float64) []draw.Point {
 	return draw.Rectangle(draw.BoxAt(c.Add(-r, -r), 2*r, 2*r))
 }
+
+// patch is a sample of a fill for the key.
+func patch(pen draw.Pen, fill draw.Fill) func(draw.Point) []draw.Item {
+	return func(c draw.Point) []draw.Item {
+		return []draw.Item{&draw.Polygon{Points: square(c, 2.2), Pen: pen, Fill: fill}}
+	}
+}
+
+// stroke is a sample of a pen for the key.
+func stroke(pen draw.Pen) func(draw.Point) []draw.Item {
+	return func(c draw.Point) []draw.Item {
+		return []draw.Item{&draw.Line{Points: []draw.Point{c.Add(-2.4, 0), c.Add(2.4, 0)}, Pen: pen}}
+	}
+}

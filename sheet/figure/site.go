@@ -180,11 +180,6 @@ func (p *page) siteKey(hangs bool) {
 	if !hangs {
 		return
 	}
-	patch := func(pen draw.Pen, fill draw.Fill) func(draw.Point) []draw.Item {
-		return func(c draw.Point) []draw.Item {
-			return []draw.Item{&draw.Polygon{Points: square(c, 2.2), Pen: pen, Fill: fill}}
-		}
-	}
 	p.rows = append(p.rows,
 		row{mark: patch(draw.Dotted, draw.Wide), words: "kept clear while a swing is in use"},
 		row{mark: patch(draw.Fine, draw.Upright), words: "where people wait; dashed: the way in"})

@@ -32,6 +32,9 @@ func Swing(j Judged) (*draw.Scene, error) {
 	f.keptClear()
 	f.sweep()
 	f.dimensions()
+	f.rows = append(f.rows,
+		row{mark: stroke(draw.Dotted), words: "let-go flights that land farthest"},
+		row{mark: stroke(draw.Dashed), words: fmt.Sprintf("path of the seat up to %s, at which space is judged", degrees(s.Full))})
 	f.fixedItem(draw.ScaleBar(draw.Point{X: f.area.Min.X, Y: f.area.Max.Y - 2}, perMetre, innerWidth))
 	return f.finish(swingSays(j, s)), nil
 }

@@ -92,6 +92,7 @@ func (p *page) hangOn(v view, on *Judged) {
 	p.add(&draw.Circle{Centre: from, Radius: 1.1, Fill: draw.Ink}, &draw.Circle{Centre: to, Radius: 0.9, Pen: draw.Fine, Fill: draw.Paper})
 	p.placer.Take(draw.Box{Min: to.Add(-1.1, -1.1), Max: to.Add(1.1, 1.1)})
 	p.line(draw.Dashed, v.all(on.swingPath(on.Figure.Survey().Amplitude.Value))...)
+	p.rows = append(p.rows, row{mark: patch(draw.Bold, draw.Slant), words: "load path of the hang"})
 	p.label(to, fmt.Sprintf("%s, line %s", on.Assessed.ID, metres(on.Figure.Survey().Line.Value)))
 }
 
