@@ -1,13 +1,18 @@
 package cli
 
 import (
+	"bytes"
 	"fmt"
+	"io"
 	"os"
+	"path/filepath"
 	"slices"
 	"strings"
+	"time"
 
 	"boughline/assess"
 	"boughline/draw"
+	"boughline/draw/pdf"
 	"boughline/draw/svg"
 	"boughline/knowledge"
 	"boughline/sheet/figure"
@@ -19,10 +24,10 @@ type drawCommand struct {
 	File   string `arg:"" help:"Survey document (JSON)."`
 	Hang   string `help:"The hang to draw." placeholder:"ID" xor:"which"`
 	Tree   string `help:"The tree to draw, without any hang." placeholder:"ID" xor:"which"`
-	Out    string `short:"o" help:"Write the drawing there instead of to standard output." placeholder:"FILE.svg"`
+	Out    string `short:"o" help:"Write the drawing there, as SVG or PDF by the name, instead of SVG to standard output." placeholder:"FILE"`
 }
 
-// Run draws one figure as SVG.
+// Run draws one figure.
 func (c drawCommand) Run(env Env) error {
 	k, err := knowledge.Load()
 	if err != nil {
@@ -39,10 +44,29 @@ func (c drawCommand) Run(env Env) error {
 	if c.Out == "" {
 		return svg.Write(env.Stdout, scene, svg.Options{})
 	}
-	if err := os.WriteFile(c.Out, []byte(svg.Text(scene, svg.Options{})), 0o644); err != nil {
+	var b bytes.Buffer
+	if err := c.ink(&b, scene, s.Day); err != nil {
+		return refusal{err}
+	}
+	if err := os.WriteFile(c.Out, b.Bytes(), 0o644); err != nil {
 		return fmt.Errorf("cannot write the drawing: %w", err)
 	}
 	return nil
+}
+
+// ink draws in the ink that the name of the file asks for.
+func (c drawCommand) ink(w io.Writer, scene *draw.Scene, day survey.Date) error {
+	switch strings.ToLower(filepath.Ext(c.Out)) {
+	case ".svg":
+		return svg.Write(w, scene, svg.Options{})
+	case ".pdf":
+		dated, err := time.Parse(time.DateOnly, day.String())
+		if err != nil {
+			return fmt.Errorf("day: %w", err)
+		}
+		return pdf.Write(w, scene, dated)
+	}
+	return fmt.Errorf("-o %s: cannot tell the kind of drawing; expected a name that ends in .svg or .pdf", c.Out)
 }
 
 func (c drawCommand) scene(s *survey.Survey, k *knowledge.Base) (*draw.Scene, error) {

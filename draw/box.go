@@ -45,13 +45,19 @@ func (b Box) Nearest(p Point) Point {
 // Distance returns how far apart two points are.
 func Distance(a, b Point) float64 { return math.Hypot(a.X-b.X, a.Y-b.Y) }
 
-// crosses reports whether a segment passes through the box (Liang and Barsky
-// 1984, from memory).
+// crosses reports whether a segment passes through the box.
 func (b Box) crosses(from, to Point) bool {
 	if from.X < b.Min.X && to.X < b.Min.X || from.X > b.Max.X && to.X > b.Max.X ||
 		from.Y < b.Min.Y && to.Y < b.Min.Y || from.Y > b.Max.Y && to.Y > b.Max.Y {
 		return false
 	}
+	_, _, ok := b.Clip(from, to)
+	return ok
+}
+
+// Clip returns the part of a segment within the box; false where there is none
+// (Liang and Barsky 1984, from memory).
+func (b Box) Clip(from, to Point) (first, last Point, ok bool) {
 	enter, leave := 0.0, 1.0
 	clip := func(step, room float64) bool {
 		switch {
@@ -65,5 +71,6 @@ func (b Box) crosses(from, to Point) bool {
 		return enter <= leave
 	}
 	dx, dy := to.X-from.X, to.Y-from.Y
-	return clip(-dx, from.X-b.Min.X) && clip(dx, b.Max.X-from.X) && clip(-dy, from.Y-b.Min.Y) && clip(dy, b.Max.Y-from.Y)
+	ok = clip(-dx, from.X-b.Min.X) && clip(dx, b.Max.X-from.X) && clip(-dy, from.Y-b.Min.Y) && clip(dy, b.Max.Y-from.Y)
+	return from.Add(enter*dx, enter*dy), from.Add(leave*dx, leave*dy), ok
 }

@@ -53,7 +53,9 @@ func mainLimb(t assess.TreeFigure, on *Judged) assess.MemberFigure {
 func shownPoints(t assess.TreeFigure, on *Judged) []quantity.Vec3 {
 	points := []quantity.Vec3{{}}
 	for _, m := range t.Members {
-		points = append(points, positions(m)...)
+		for _, a := range m.Axis {
+			points = append(points, around(a.Position, max(a.Upright, a.Across)/2)...)
+		}
 	}
 	for _, f := range t.Findings {
 		points = append(points, f.Position)
@@ -62,6 +64,15 @@ func shownPoints(t assess.TreeFigure, on *Judged) []quantity.Vec3 {
 		points = append(points, on.swingPath(on.Figure.Survey().Amplitude.Value)...)
 	}
 	return points
+}
+
+// around are the places about a point as far as the wood reaches.
+func around(p quantity.Vec3, radius quantity.Length) []quantity.Vec3 {
+	r := float64(radius)
+	return []quantity.Vec3{
+		p.Add(quantity.Vec3{X: r, Y: r, Z: r}), p.Add(quantity.Vec3{X: -r, Y: -r, Z: -r}),
+		p.Add(quantity.Vec3{X: r, Y: -r, Z: r}), p.Add(quantity.Vec3{X: -r, Y: r, Z: -r}),
+	}
 }
 
 // crownOutline is the crown as an ellipse across the view; nil where it was not

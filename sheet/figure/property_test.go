@@ -50,6 +50,7 @@ func TestRandomSites(t *testing.T) {
 		for _, d := range all(t, surveytest.Site().Draw(t, "site")) {
 			for _, s := range append(d.views, d.rest...) {
 				checkWords(t, s)
+				checkInk(t, s)
 				checkText(t, s)
 			}
 			for _, s := range d.views {
@@ -82,6 +83,31 @@ func checkWords(t fataler, s *draw.Scene) {
 			}
 		}
 		boxes, words = append(boxes, box), append(words, text.Words)
+	})
+}
+
+// checkInk wants every line on the paper.
+func checkInk(t fataler, s *draw.Scene) {
+	paper, group := draw.BoxAt(draw.Point{}, s.Width, s.Height), ""
+	hold := func(points []draw.Point) {
+		for _, p := range points {
+			if !paper.Holds(draw.Box{Min: p, Max: p}) {
+				t.Fatal(s.Key, ": ink beside the paper at ", p, ", after ", group)
+			}
+		}
+	}
+	s.Each(func(i draw.Item) {
+		if g, ok := i.(*draw.Group); ok {
+			group = g.Key
+		}
+		switch i := i.(type) {
+		case *draw.Line:
+			hold(i.Points)
+		case *draw.Polygon:
+			hold(i.Points)
+		case *draw.Circle:
+			hold(draw.Round(i.Centre, i.Radius))
+		}
 	})
 }
 

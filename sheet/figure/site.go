@@ -49,7 +49,7 @@ func siteExtent(trees []assess.TreeFigure, hangs []Judged) []quantity.Vec3 {
 		if t.Placed {
 			points = append(points, disc(t.At, max(t.CrownWidth/2, 1))...)
 			for _, o := range t.Obstacles {
-				points = append(points, moved(o.Corners, t.At)...)
+				points = append(points, moved(outlineOf(o), t.At)...)
 			}
 		}
 	}
@@ -60,13 +60,21 @@ func siteExtent(trees []assess.TreeFigure, hangs []Judged) []quantity.Vec3 {
 		people := j.Figure.People()
 		points = append(points, j.onSite(people.Area)...)
 		for _, o := range j.Figure.Obstacles() {
-			points = append(points, j.onSite(o.Corners)...)
+			points = append(points, j.onSite(outlineOf(o))...)
 		}
 		for _, w := range people.Places {
 			points = append(points, j.onSite(disc(w.Centre, w.Radius))...)
 		}
 	}
 	return points
+}
+
+// outlineOf is what a thing on the ground takes up.
+func outlineOf(o assess.ObstacleFigure) []quantity.Vec3 {
+	if len(o.Corners) == 1 {
+		return disc(o.Corners[0], max(o.Radius, 0.2))
+	}
+	return o.Corners
 }
 
 // onSite moves points from the frame of the hang's tree to that of the site.
@@ -92,7 +100,10 @@ func (p *page) ground(v view, j Judged) {
 	clear := v.all(j.onSite(people.Area))
 	items := []draw.Item{&draw.Polygon{Points: clear, Pen: draw.Dotted, Fill: draw.Wide}}
 	for _, w := range people.Ways {
-		items = append(items, &draw.Line{Points: v.all(j.onSite([]quantity.Vec3{w.From, w.To})), Pen: draw.Dashed})
+		way := v.all(j.onSite([]quantity.Vec3{w.From, w.To}))
+		if from, to, within := p.area.Clip(way[0], way[1]); within { // the way in may come from far
+			items = append(items, &draw.Line{Points: []draw.Point{from, to}, Pen: draw.Dashed})
+		}
 	}
 	for _, w := range people.Places {
 		items = append(items, &draw.Circle{Centre: v.at(w.Centre.Add(j.Figure.Tree.At)), Radius: float64(w.Radius) * v.perMetre, Pen: draw.Fine, Fill: draw.Upright})

@@ -69,8 +69,13 @@ func (f *profile) floor(along float64) float64 { return float64(f.ground.At(quan
 
 func (f *profile) extent() extent {
 	points := []quantity.Vec3{spot(0, f.top()), spot(0, f.top()-float64(f.s.Line+f.s.FootReach))}
-	for _, p := range f.surface() {
-		points = append(points, spot(float64(p.Along), float64(p.Height)))
+	for _, list := range [...][]space.Point{f.surface(), f.s.Ahead.Path, f.s.Behind.Path} {
+		for _, p := range list {
+			points = append(points, spot(float64(p.Along), float64(p.Height)))
+		}
+	}
+	for _, n := range [...]space.Nearest{f.s.Seat, f.s.Foot} {
+		points = append(points, spot(float64(n.Along), f.floor(float64(n.Along))+float64(n.Clearance)))
 	}
 	return f.extentOf(points)
 }

@@ -49,14 +49,18 @@ func (v view) extentOf(points []quantity.Vec3) extent {
 	return e
 }
 
-// leastShown keeps a drawing of a few twigs from being blown up beyond reason, m.
-const leastShown = 2.0
+// leastShown keeps a drawing of a few twigs from being blown up beyond reason, m,
+// and leastTall leaves room for words in a flat one, mm.
+const (
+	leastShown = 2.0
+	leastTall  = 20.0
+)
 
 // fit returns the scale at which an extent fits an area of the paper, and the
 // height that it takes there.
 func (e extent) fit(width, height float64) (perMetre, tall float64) {
 	perMetre = math.Min(width/math.Max(leastShown, e.high.X-e.low.X), height/math.Max(leastShown, e.high.Y-e.low.Y))
-	return perMetre, (e.high.Y - e.low.Y) * perMetre
+	return perMetre, math.Max(leastTall, (e.high.Y-e.low.Y)*perMetre)
 }
 
 // placed puts the view in the middle of a box.
