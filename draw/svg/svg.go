@@ -2,10 +2,7 @@ package svg
 
 import (
 	"io"
-	"math"
-	"strconv"
 	"strings"
-	"unicode"
 
 	"boughline/draw"
 )
@@ -173,78 +170,4 @@ func fill(f draw.Fill) string {
 		return ` fill="currentColor"`
 	}
 	return ` fill="none"`
-}
-
-func path(points []draw.Point, closed bool) string {
-	var b strings.Builder
-	for i, p := range points {
-		b.WriteString([...]string{"M", "L"}[min(i, 1)] + pair(p))
-	}
-	if closed {
-		b.WriteString("Z")
-	}
-	return b.String()
-}
-
-func segments(lines [][2]draw.Point) string {
-	var b strings.Builder
-	for _, l := range lines {
-		b.WriteString("M" + pair(l[0]) + "L" + pair(l[1]))
-	}
-	return b.String()
-}
-
-func arc(a *draw.Arc) string {
-	at := func(angle float64) draw.Point {
-		sin, cos := math.Sincos(angle)
-		return a.Centre.Add(a.Radius*cos, a.Radius*sin)
-	}
-	large, sweep := "0", "1"
-	if math.Abs(a.To-a.From) > math.Pi {
-		large = "1"
-	}
-	if a.To < a.From {
-		sweep = "0"
-	}
-	r := number(a.Radius)
-	return "M" + pair(at(a.From)) + "A" + r + " " + r + " 0 " + large + " " + sweep + " " + pair(at(a.To))
-}
-
-func pair(p draw.Point) string { return number(p.X) + " " + number(p.Y) }
-
-// number writes a length to a hundredth of a millimetre.
-func number(x float64) string {
-	text := strconv.FormatFloat(math.Round(x*100)/100, 'f', -1, 64)
-	if text == "-0" {
-		return "0"
-	}
-	return text
-}
-
-// escape makes text harmless inside elements and attributes and leaves out
-// what XML cannot hold.
-func escape(text string) string {
-	text = strings.Map(func(r rune) rune {
-		if r == '\uFFFE' || r == '\uFFFF' || unicode.IsControl(r) && r != '\n' && r != '\t' {
-			return -1
-		}
-		return r
-	}, text)
-	return escaper.Replace(text)
-}
-
-var escaper = strings.NewReplacer("&", "&amp;", "<", "&lt;", ">", "&gt;", `"`, "&quot;", "'", "&#39;")
-
-// identifier makes an id of a key; different keys give different ids.
-func identifier(key string) string {
-	var b strings.Builder
-	b.WriteString("drawing-")
-	for _, r := range key {
-		if r < unicode.MaxASCII && (unicode.IsLetter(r) || unicode.IsDigit(r)) {
-			b.WriteRune(r)
-		} else {
-			b.WriteString("-" + strconv.FormatInt(int64(r), 16) + "-")
-		}
-	}
-	return b.String()
 }

@@ -42,26 +42,30 @@ func stretchOf(m assess.MemberFigure, from, to quantity.Length) []assess.AxisPoi
 	return append(axis, m.PointAt(to))
 }
 
-// wood draws every member of a tree, the far ones first, with the load path of
-// a hang hatched.
+// wood draws every member of a tree, the far ones first, and over them the load
+// path of a hang, hatched.
 func (p *page) wood(v view, t assess.TreeFigure, path []assess.Stretch, thick func(assess.AxisPoint) quantity.Length) {
 	for _, m := range v.farthestFirst(t.Members) {
-		outline := v.spread(m.Axis, thick)
 		pen := draw.Fine
 		if !m.Measured {
 			pen = draw.Dashed
 		}
-		items := []draw.Item{&draw.Polygon{Points: outline, Pen: pen, Fill: draw.Paper}}
-		for _, s := range path {
-			if s.Member == m.ID && s.To > s.From {
-				carries := v.spread(stretchOf(m, s.From, s.To), thick)
-				items = append(items, &draw.Polygon{Points: carries, Pen: draw.Bold, Fill: draw.Slant})
-				p.placer.Avoid(carries...)
-			}
-		}
-		p.add(&draw.Group{Key: "member " + m.ID, Title: memberSentence(m), Items: items})
+		p.add(&draw.Group{Key: "member " + m.ID, Title: memberSentence(m), Items: []draw.Item{&draw.Polygon{Points: v.spread(m.Axis, thick), Pen: pen, Fill: draw.Paper}}})
 		p.placer.Avoid(v.all(positions(m))...)
 	}
+	for _, s := range path {
+		for _, m := range t.Members {
+			if s.Member == m.ID && s.To > s.From {
+				p.carrying(v.spread(stretchOf(m, s.From, s.To), thick))
+			}
+		}
+	}
+}
+
+// carrying draws wood that carries the hang.
+func (p *page) carrying(outline []draw.Point) {
+	p.add(&draw.Polygon{Points: outline, Fill: draw.Paper}, &draw.Polygon{Points: outline, Pen: draw.Bold, Fill: draw.Slant})
+	p.placer.Avoid(outline...)
 }
 
 func positions(m assess.MemberFigure) []quantity.Vec3 {

@@ -2,7 +2,6 @@ package figure_test
 
 import (
 	"bytes"
-	"testing"
 
 	"boughline/assess"
 	"boughline/demo"
@@ -47,16 +46,4 @@ func judged(t fataler, s *survey.Survey) ([]assess.TreeFigure, []figure.Judged) 
 		}
 	}
 	return figures.Trees(), hangs
-}
-
-func hangOf(t *testing.T, id string) figure.Judged {
-	t.Helper()
-	_, hangs := judged(t, demoSurvey(t))
-	for _, j := range hangs {
-		if j.Assessed.ID == id {
-			return j
-		}
-	}
-	t.Fatalf("the demo has no hang %q", id)
-	return figure.Judged{}
 }
