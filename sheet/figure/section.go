@@ -26,13 +26,17 @@ type SectionInput struct {
 func Section(in SectionInput) *draw.Scene {
 	v := view{right: quantity.Vec3{X: 1}, up: quantity.Vec3{Y: 1}}
 	outline := space3(in.Outline)
-	e := v.extentOf(outline)
-	span := math.Max(e.high.X-e.low.X, e.high.Y-e.low.Y)
+	e, shown := v.extentOf(outline), outline
+	for _, c := range in.Cavities { // one may break through the edge
+		shown = append(shown, space3(c)...)
+	}
+	all := v.extentOf(shown)
+	span := math.Max(all.high.X-all.low.X, all.high.Y-all.low.Y)
 	perMetre := 66 / math.Max(0.01, span)
-	p := newPage("section "+in.Key, in.Title, (e.high.Y-e.low.Y)*perMetre+22)
+	p := newPage("section "+in.Key, in.Title, (all.high.Y-all.low.Y)*perMetre+22)
 	box := p.area
 	box.Max.Y -= 14
-	v = v.placed(e, perMetre, box)
+	v = v.placed(all, perMetre, box)
 	p.add(&draw.Polygon{Points: v.all(outline), Pen: draw.Bold, Fill: draw.Paper})
 	if in.Wood != nil {
 		p.add(&draw.Polygon{Points: v.all(outline), Fill: draw.Cross}, &draw.Polygon{Points: v.all(space3(in.Wood)), Pen: draw.Fine, Fill: draw.Paper})
