@@ -5,6 +5,7 @@ import (
 	"flag"
 	"io"
 	"os"
+	"regexp"
 	"strings"
 	"testing"
 
@@ -123,5 +124,20 @@ func TestLinksMakeAGroup(t *testing.T) {
 	}})
 	if !strings.Contains(text, `<a href="/finding?id=F1&amp;x=1">`) || !strings.Contains(text, `role="group"`) {
 		t.Error("the finding is no link, or an image holds links")
+	}
+}
+
+// The stylesheet dresses nothing that drawings do not have.
+func TestStylesheetKnowsTheDrawings(t *testing.T) {
+	classes := map[string]bool{"drawing": true}
+	for _, list := range regexp.MustCompile(`class="([^"]*)"`).FindAllStringSubmatch(Text(everything(), Options{}), -1) {
+		for _, class := range strings.Fields(list[1]) {
+			classes[class] = true
+		}
+	}
+	for _, named := range regexp.MustCompile(`\.([a-z][a-z-]*)`).FindAllStringSubmatch(Stylesheet, -1) {
+		if !classes[named[1]] {
+			t.Errorf("no drawing has the class %q", named[1])
+		}
 	}
 }
