@@ -17,6 +17,9 @@ type BendingStation struct {
 	Union            bool
 }
 
+// DesignAmplitude returns the angle that strength is checked at.
+func (h HangFigure) DesignAmplitude() quantity.Angle { return angle(h.rig.rules.designAmplitude) }
+
 // Bending works out every section of the load path from the hang point to the
 // stem: limb by limb, in each from its foot outwards.
 func (h HangFigure) Bending() [][]BendingStation {

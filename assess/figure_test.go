@@ -132,3 +132,37 @@ func tables(t testing.TB) *knowledge.Base {
 	}
 	return k
 }
+
+// A tree is drawn as it was measured, not at the ends of its 5 % values.
+func TestTreeIsDrawnAsMeasured(t *testing.T) {
+	s := oak(t)
+	figures, err := NewFigures(s, tables(t))
+	if err != nil {
+		t.Fatal(err)
+	}
+	tree := figures.Trees()[0]
+	if tree.Height != 19 || tree.CrownBase != 4 || tree.CrownWidth != 13 || !tree.Placed || tree.At != (quantity.Vec3{X: 12, Y: 30}) {
+		t.Errorf("drawn %v m tall, crown from %v m, %v m wide, at %v", tree.Height, tree.CrownBase, tree.CrownWidth, tree.At)
+	}
+	for _, m := range tree.Members {
+		tip := m.Axis[len(m.Axis)-1]
+		if want := map[string]quantity.Length{"stem": 15, "L1": 9, "L2": 8}[m.ID]; math.Abs(float64(tip.Along-want)) > 1e-9 || !m.Measured {
+			t.Errorf("%s is drawn %v m long, measured %v m", m.ID, tip.Along, want)
+		}
+	}
+	limb, _ := tree.PointAt("L2", 5)
+	if f := tree.Findings[0]; !f.Placed || f.Position.Sub(limb.Position).Norm() > 1e-9 {
+		t.Errorf("finding %s is drawn at %v, 5 m along L2 is at %v", f.Survey.ID, f.Position, limb.Position)
+	}
+	// 97 cm of girth, taped 2.5 m out.
+	if p, _ := tree.PointAt("L1", 2.5); math.Abs(float64(p.Upright)-0.97/math.Pi) > 1e-9 {
+		t.Errorf("L1 is drawn %v m thick 2.5 m out", p.Upright)
+	}
+	s.Trees[0].Height = nil
+	if figures, err = NewFigures(s, tables(t)); err != nil {
+		t.Fatal(err)
+	}
+	if tree, err := figures.Tree("T1"); err != nil || math.Abs(float64(tree.Height)-15) > 1e-9 {
+		t.Errorf("without a height it is drawn %v m tall, its stem is 15 m long: %v", tree.Height, err)
+	}
+}

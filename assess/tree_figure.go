@@ -67,13 +67,19 @@ func obstacleFigures(things []survey.Obstacle) []ObstacleFigure {
 }
 
 func (t *tree) figure() TreeFigure {
-	f := TreeFigure{Survey: t.s, Height: t.tall, Obstacles: obstacleFigures(t.s.Obstacles)}
+	f := TreeFigure{Survey: t.s, Height: value(t.s.Height), Obstacles: obstacleFigures(t.s.Obstacles)}
 	f.At, f.Placed = placeOf(t.s)
 	if c := t.s.Crown; c != nil {
 		f.CrownBase, f.CrownWidth = value(c.BaseHeight), value(c.Width)
 	}
 	for _, s := range t.order {
-		f.Members = append(f.Members, s.figure())
+		m := s.figure()
+		f.Members = append(f.Members, m)
+		for _, a := range m.Axis {
+			if t.s.Height == nil {
+				f.Height = max(f.Height, quantity.Length(a.Position.Z))
+			}
+		}
 	}
 	for i := range t.s.Findings {
 		f.Findings = append(f.Findings, t.findingFigure(&t.s.Findings[i]))

@@ -149,7 +149,7 @@ func (p *page) unions(c chart, stations []station) {
 func bendingSays(j Judged, stations []station, worst station) []string {
 	first, last := stations[0], stations[len(stations)-1]
 	return []string{
-		fmt.Sprintf("From the stem to the section before the hang point %.2f m out, riders and their factor at 80 degrees, at the unfavourable 5 %% values, in still air.", last.x),
+		fmt.Sprintf("From the stem to the last section before the hang point, %.2f m out: riders swinging to %s with their load factor, at the unfavourable 5 %% values, in still air.", last.x, degrees(j.Figure.DesignAmplitude())),
 		fmt.Sprintf("At the stem the moment is %s, of which own weight %s.", value(float64(first.Moment), "N m"), value(float64(first.Self), "N m")),
 		fmt.Sprintf("The least margin is %s: %s against %s at %.2f m along %s, where the limb is %s thick inside its bark.",
 			wording.Margin(worst.margin()), value(float64(worst.Stress), "Pa"), value(float64(worst.Strength), "Pa"), float64(worst.Along), worst.Member, millimetres(worst.Diameter)),

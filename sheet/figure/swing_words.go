@@ -10,8 +10,8 @@ import (
 func swingSays(j Judged, s assess.SpaceFigure) []string {
 	says := []string{
 		fmt.Sprintf("Line %s from a limb %s above the ground; asked for %s to each side, space judged at %s.", metres(s.Line), metres(s.Hang), degrees(s.Declared), degrees(s.Full)),
-		fmt.Sprintf("Least room under the seat: %s, at least %s; under the feet: %s, at least %s; limb and line under load, at the unfavourable 5 %% values.", roomWords(s.Seat.Clearance), metres(s.SeatLeast), roomWords(s.Foot.Clearance), metres(s.FootLeast)),
-		fmt.Sprintf("Greatest height of fall %s, at most %s.", metres(s.Fall), metres(s.FallMost)),
+		fmt.Sprintf("Least room under the seat there: %s, at least %s; under the feet: %s, at least %s; limb and line under load, at the unfavourable 5 %% values.", roomWords(s.Seat.Clearance), metres(s.SeatLeast), roomWords(s.Foot.Clearance), metres(s.FootLeast)),
+		fmt.Sprintf("Greatest height of fall there: %s, at most %s.", metres(s.Fall), metres(s.FallMost)),
 	}
 	for _, flight := range [...]struct {
 		side    quantity.Angle

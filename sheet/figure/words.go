@@ -67,7 +67,7 @@ func treeSentence(t assess.TreeFigure) string {
 func memberSentence(m assess.MemberFigure) string {
 	foot, tip := m.Axis[0], m.Axis[len(m.Axis)-1]
 	if m.Parent == "" {
-		return fmt.Sprintf("Stem %s: %s long, %s thick at the foot over bark.", m.ID, metres(tip.Along), millimetres(foot.Upright))
+		return fmt.Sprintf("The stem (%s) is %s long and %s thick at the foot over bark.", m.ID, metres(tip.Along), millimetres(foot.Upright))
 	}
 	text := fmt.Sprintf("Limb %s leaves %s at %s above the ground towards %s: %s long, %s thick at the foot and %s at the tip over bark",
 		m.ID, m.Parent, metres(quantity.Length(foot.Position.Z)), compass(headingOf(m)), metres(tip.Along), millimetres(foot.Upright), millimetres(tip.Upright))
@@ -117,5 +117,5 @@ func judgement(h assess.Hang, finding string) (worst assess.Reason, found bool) 
 
 // outcomeSentence says what follows for a hang.
 func outcomeSentence(h assess.Hang) string {
-	return fmt.Sprintf("Hang %s on limb %s: %s", h.ID, h.Member, wording.Outcome(h.Outcome))
+	return fmt.Sprintf("Hang %s on limb %s: %s.", h.ID, h.Member, meaningOfHang(h.Outcome))
 }
