@@ -17,6 +17,7 @@ type page struct {
 	scene  *draw.Scene
 	area   draw.Box
 	placer *draw.Placer
+	stacks []stack
 	labels []label
 	rows   []row
 	// backed puts paper behind labels, for drawings full of hatching.
@@ -98,6 +99,11 @@ func (p *page) dimension(from, to draw.Point, words string) {
 
 // finish places the labels and the rows and closes the drawing.
 func (p *page) finish(says []string) *draw.Scene {
+	for _, s := range p.stacks {
+		if !p.placeStack(s) {
+			p.labels = append(p.labels, s...)
+		}
+	}
 	for _, l := range p.labels {
 		if !p.place(l) {
 			p.rows = append(p.rows, row{l.mark, l.words, l.group})

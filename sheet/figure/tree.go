@@ -26,6 +26,7 @@ func (j *Judged) path() []assess.Stretch {
 
 // findings marks every finding at its place, once, and lists it below.
 func (p *page) findings(v view, t assess.TreeFigure, on *Judged) {
+	var labels []label
 	for _, f := range t.Findings {
 		shape, words := unjudged, ""
 		if on != nil {
@@ -38,10 +39,11 @@ func (p *page) findings(v view, t assess.TreeFigure, on *Judged) {
 		if f.Placed {
 			group.Items = []draw.Item{&draw.Circle{Centre: at, Radius: 0.8, Fill: draw.Ink}}
 		}
-		p.labels = append(p.labels, label{at: at, words: draw.Fit(f.Survey.ID, draw.LabelSize, true, 24), strong: true, mark: shape, group: group})
+		labels = append(labels, label{at: at, words: draw.Fit(f.Survey.ID, draw.LabelSize, true, 24), strong: true, mark: shape, group: group})
 		text := fmt.Sprintf("%s %s, %s%s", f.Survey.ID, f.Sign.Name, findingPlace(f), words)
 		p.rows = append(p.rows, row{mark: shape, words: text})
 	}
+	p.stacks = stacked(labels)
 }
 
 func findingTitle(f assess.FindingFigure) string {
