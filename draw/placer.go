@@ -113,7 +113,7 @@ func (p *Placer) anywhere(width, height float64, try func(Box)) {
 // of distance that one would go to avoid it. Once past what it may cost, it
 // counts no further.
 func (p *Placer) cost(anchor Point, b Box, most float64) float64 {
-	const onLine, overLabel, overLeader = 9, 15, 12
+	const onLine, overLabel, overLeader = 9, 22, 12
 	sum := 0.0
 	for _, l := range p.lines {
 		if b.crosses(l[0], l[1]) {

@@ -201,6 +201,8 @@ func (f *profile) keptClear() {
 	}{{-float64(f.s.ClearBehind), f.s.LandsBehind}, {float64(f.s.ClearAhead), f.s.LandsAhead}} {
 		edge := draw.Point{X: f.over(side.end, 0).X, Y: y}
 		f.placer.Forbid(middle, edge)
-		f.dimension(middle, edge, fmt.Sprintf("clear %s; let go, lands %s out", metres(quantity.Length(math.Abs(side.end))), metres(side.lands)))
+		f.add(draw.Dimension(middle, edge)...)
+		outer := draw.Point{X: middle.X + 0.68*(edge.X-middle.X), Y: y} // leaves room for the clearances in the middle
+		f.label(outer, fmt.Sprintf("clear %s; let go, lands %s out", metres(quantity.Length(math.Abs(side.end))), metres(side.lands)))
 	}
 }
