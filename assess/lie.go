@@ -184,6 +184,9 @@ func (r *rig) lieOfTree(terrain *space.Terrain) *lie {
 	off := angle(r.rules.sidewaysLaunch)
 	for _, azimuth := range []quantity.Angle{r.azimuth, r.azimuth + off, r.azimuth - off} {
 		section := terrain.Section(hang, azimuth)
+		if len(section) == 0 { // the plumb line stands on their very edge
+			return nil
+		}
 		for i := range section {
 			section[i].Height -= height
 		}

@@ -51,6 +51,26 @@ func onSpots(t testing.TB, s *survey.Survey, along, across float64) {
 	h.Ground = nil
 }
 
+// The plumb line may stand on the very corner of the spot heights: a line that
+// only touches them there has no ground to be cut, and it counts as not known.
+func TestPlumbLineOnTheCornerOfTheSpots(t *testing.T) {
+	s := oak(t)
+	tree, h := &s.Trees[0], &s.Trees[0].Hangs[0]
+	plumb := rigOf(t, s).hangPoint()
+	azimuth, distance := quantity.Angle(math.Atan2(plumb.X, plumb.Y)), quantity.Length(math.Hypot(plumb.X, plumb.Y))
+	h.Ground = nil
+	spot := func(azimuth quantity.Angle, distance quantity.Length) survey.SpotHeight {
+		return survey.SpotHeight{Azimuth: survey.ChosenAngle{Value: azimuth}, Distance: survey.ChosenLength{Value: distance}, Height: exactly(0)}
+	}
+	tree.Ground = &survey.Lie{Surface: "turf", Spots: []survey.SpotHeight{
+		spot(azimuth, distance+1e-10), spot(azimuth-0.3, distance+8), spot(azimuth+0.3, distance+9),
+	}}
+	for turn := range 36 {
+		h.SwingAzimuth = &survey.ChosenAngle{Value: quantity.Angle(turn) * 10 * quantity.Degree}
+		rigOf(t, s)
+	}
+}
+
 func rigOf(t testing.TB, s *survey.Survey) *rig {
 	t.Helper()
 	k, err := knowledge.Load()

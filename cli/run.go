@@ -25,6 +25,7 @@ type commands struct {
 	Measure measureCommand `cmd:"" help:"Work out what cannot be taped, with its error; without a kind, list the kinds."`
 	Schema  schemaCommand  `cmd:"" help:"Print the JSON Schema of the survey document."`
 	Demo    demoCommand    `cmd:"" help:"Write the demo survey into a folder."`
+	Draw    drawCommand    `cmd:"" help:"Draw a tree, a hang or the site as SVG."`
 }
 
 const about = `Judges a tree before a rope swing is hung from it for a day.
