@@ -49,7 +49,7 @@ func (r *rig) acrossGrainChecker(part *limbPart, bends []bend) checker {
 		swings := r.swings(u, angle(r.rules.designAmplitude), r.rules.rideFactor.Value, 0)
 		for i := range bends {
 			b := &bends[i]
-			p := swings.greatest(func(l loads) float64 { return -b.cut.forces(l, side).Moment.Dot(b.normal) }, 0)
+			p := swings.greatest(func(l loads) float64 { return -b.cut.moment(l, side).Dot(b.normal) }, 0)
 			if tension := factor.Value * b.tension(p.value, side); tension >= f.demand {
 				f.demand, f.where = tension, place(&b.cut, p.at, LimbAcrossGrain)
 			}

@@ -30,17 +30,46 @@ type loads struct {
 }
 
 // forces sums the section forces of a load case at the unfavourable hang
-// point, or at the favourable one.
+// point, or at the favourable one: the parts along the axes of the section.
 func (c *cut) forces(l loads, side scenario) frame.SectionForces {
 	unit := &c.far
 	if side == favourable {
 		unit = &c.near
 	}
 	sum := c.self
-	for i, force := range [3]float64{l.pull.X, l.pull.Y, l.pull.Z} {
-		sum = sum.Add(unit[i].Scale(force))
+	addParts(&sum, &unit[0], l.pull.X)
+	addParts(&sum, &unit[1], l.pull.Y)
+	addParts(&sum, &unit[2], l.pull.Z)
+	addParts(&sum, &c.wind, l.wind)
+	return sum
+}
+
+// moment sums the moment of a load case as a vector in the frame of the tree.
+func (c *cut) moment(l loads, side scenario) quantity.Vec3 {
+	unit := &c.far
+	if side == favourable {
+		unit = &c.near
 	}
-	return sum.Add(c.wind.Scale(l.wind))
+	sum := c.self.Moment.Add(c.wind.Moment.Scale(l.wind))
+	for i, force := range [3]float64{l.pull.X, l.pull.Y, l.pull.Z} {
+		sum = sum.Add(unit[i].Moment.Scale(force))
+	}
+	return sum
+}
+
+// addParts adds k times the parts of a force along the axes of the section, in
+// place: no check asks for its vectors, and this is done for every swing angle.
+func addParts(sum, f *frame.SectionForces, k float64) {
+	if k == 0 {
+		return
+	}
+	n, m := quantity.Force(k), quantity.Moment(k)
+	sum.Axial += f.Axial * n
+	sum.ShearUpright += f.ShearUpright * n
+	sum.ShearAcross += f.ShearAcross * n
+	sum.Torque += f.Torque * m
+	sum.MomentAcross += f.MomentAcross * m
+	sum.MomentUpright += f.MomentUpright * m
 }
 
 // outline returns the section that a scenario takes.

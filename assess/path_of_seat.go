@@ -12,38 +12,49 @@ import (
 // it, of this tree and its neighbours: seat and body, the line, and the ground
 // where let-go flights come down. The stem of the tree has a check of its own.
 func (r *rig) limbClearanceChecker() (checker, bool) {
-	around := r.woodAround()
-	if len(around) == 0 {
+	if r.around == nil {
+		r.around = r.woodAround()
+	}
+	if len(r.around) == 0 {
 		return checker{}, false
 	}
-	body := r.rules.bodyOutline.Value
-	try := func(u trial, side scenario) figure {
-		worst := figure{demand: body, capacity: greatestMargin, where: Where{Case: string(LimbInPath)}}
-		if r.hasty {
-			worst.capacity = body
-		}
-		paths, top := r.seatPaths(u, side), r.lineTop(side)
-		highest := paths[0][0].Z // of the seat, at either end of its arc
-		reach := float64(u.line)*(1+math.Tan(float64(angle(r.rules.sidewaysLaunch)))) + top.Sub(r.hangPoint()).Norm()
-		for i := range around {
-			w := &around[i]
-			near := w.fromHang - reach // no point of the swing comes nearer
-			if w.figure(body, math.Max(near, w.lowest-highest)).margin() < worst.margin() {
-				worst = worse(worst, w.figure(body, w.roomOf(paths)))
-			}
-			if w.figure(lineRoom, near).margin() < worst.margin() {
-				worst = worse(worst, w.figure(lineRoom, w.roomOfLine(top, paths[0])))
-			}
-			if w.stands {
-				worst = worse(worst, w.figure(body, float64(r.reach(u).Polygon(0, 0).Distance(w.points[0]))-w.radii[0]))
-			}
-		}
-		return worst
-	}
-	return checker{code: LimbInPath, unit: "m", cure: bySpace, try: try, terms: func(u trial, f figure) []Term {
+	return checker{code: LimbInPath, unit: "m", cure: bySpace, try: r.limbClearance, terms: func(u trial, f figure) []Term {
 		return append(r.spaceTerms(u), factTerm("c_b", "reach of arms and legs about the seat", r.rules.bodyOutline),
 			Term{Symbol: "c_l", Name: "room about the line (house)", Value: lineRoom, Unit: "m"})
 	}}, true
+}
+
+// limbClearance takes the wood in turn, the nearest first; what can't come
+// nearer than what was found already is passed over.
+func (r *rig) limbClearance(u trial, side scenario) figure {
+	body := r.rules.bodyOutline.Value
+	worst := figure{demand: body, capacity: greatestMargin, where: Where{Case: string(LimbInPath)}}
+	if r.hasty {
+		worst.capacity = body
+	}
+	top := r.lineTop(side)
+	highest := top.Z - float64(u.line)*u.amplitude.Cos() // of the seat, at either end of its arc
+	reach := float64(u.line)*(1+math.Tan(float64(angle(r.rules.sidewaysLaunch)))) + top.Sub(r.hangPoint()).Norm()
+	var paths *seatPaths
+	for i := range r.around {
+		w := &r.around[i]
+		near := w.fromHang - reach // no point of the swing comes nearer
+		byBody := w.figure(body, math.Max(near, w.lowest-highest)).margin() < worst.margin()
+		byLine := w.figure(lineRoom, near).margin() < worst.margin()
+		if (byBody || byLine) && paths == nil {
+			paths = r.seatPaths(u, side)
+		}
+		if byBody {
+			worst = worse(worst, w.figure(body, w.roomOf(paths)))
+		}
+		if byLine {
+			worst = worse(worst, w.figure(lineRoom, w.roomOfLine(top, paths[0][:])))
+		}
+		if w.stands {
+			worst = worse(worst, w.figure(body, float64(r.reach(u).Polygon(0, 0).Distance(w.points[0]))-w.radii[0]))
+		}
+	}
+	return worst
 }
 
 // lineRoom is the room that the line needs to any wood, m (house).
@@ -77,7 +88,7 @@ type timber struct {
 // own limb the stretch at the hang point is left out, and its stem has a check
 // of its own.
 func (r *rig) woodAround() []timber {
-	var list []timber
+	list := []timber{}
 	hang := r.hangPoint()
 	near := 3*float64(r.asked.line) + 4
 	add := func(w timber, offset quantity.Vec3) {
@@ -139,23 +150,27 @@ func (s *shape) stretch(from, to float64) timber {
 // seatPaths are the arc of the seat as it is meant to go, and the outermost
 // ones to either side that a launch off the line takes it. With the chords 5
 // degrees wide, the arc lies within 5 mm of them for a line of 5 m.
-func (r *rig) seatPaths(u trial, side scenario) [3][]quantity.Vec3 {
-	const steps = 16
+type seatPaths [3][2*seatSteps + 1]quantity.Vec3
+
+// seatSteps is the number of chords to each side.
+const seatSteps = 16
+
+func (r *rig) seatPaths(u trial, side scenario) *seatPaths {
 	hang, line := r.lineTop(side), float64(u.line)
 	aside := quantity.Heading(r.azimuth+90*quantity.Degree, 0)
 	half := line * u.amplitude.Sin()
 	off, drift := math.Tan(float64(angle(r.rules.sidewaysLaunch))), float64(r.drift(u))
-	var paths [3][]quantity.Vec3
-	for i := -steps; i <= steps; i++ {
-		q := u.amplitude * quantity.Angle(i) / steps
-		seat := hang.Add(r.heading.Scale(line * q.Sin())).Add(quantity.Vec3{Z: -line * q.Cos()})
+	var paths seatPaths
+	for i := range paths[0] {
+		q := u.amplitude * quantity.Angle(i-seatSteps) / seatSteps
 		along := line * q.Sin()
+		seat := hang.Add(r.heading.Scale(along)).Add(quantity.Vec3{Z: -line * q.Cos()})
 		wide := math.Max(off*math.Abs(along), drift*math.Sqrt(math.Max(0, 1-along*along/(half*half))))
-		paths[0] = append(paths[0], seat)
-		paths[1] = append(paths[1], seat.Add(aside.Scale(wide)))
-		paths[2] = append(paths[2], seat.Add(aside.Scale(-wide)))
+		paths[0][i] = seat
+		paths[1][i] = seat.Add(aside.Scale(wide))
+		paths[2][i] = seat.Add(aside.Scale(-wide))
 	}
-	return paths
+	return &paths
 }
 
 // lineTop is where the line leaves the underside of the limb.
@@ -167,8 +182,8 @@ func (r *rig) lineTop(side scenario) quantity.Vec3 {
 
 // roomOf is the least distance between any of the paths and the face of the
 // wood.
-func (w *timber) roomOf(paths [3][]quantity.Vec3) float64 {
-	return math.Min(w.room(paths[0]), math.Min(w.room(paths[1]), w.room(paths[2])))
+func (w *timber) roomOf(paths *seatPaths) float64 {
+	return math.Min(w.room(paths[0][:]), math.Min(w.room(paths[1][:]), w.room(paths[2][:])))
 }
 
 // room is the least distance between a path and the face of the wood.

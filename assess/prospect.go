@@ -79,7 +79,13 @@ func (p Prospect) At(limb string, along quantity.Length) (HangPoint, error) {
 	if r.on == nil || r.on.parent == nil {
 		return HangPoint{}, fmt.Errorf("%s: %q is no limb; expected one of its limbs", p.t.path, limb)
 	}
-	return HangPoint{r}, r.mechanics()
+	if err := r.mechanics(); err != nil {
+		return HangPoint{}, err
+	}
+	// No line is longer than the hang is high: that is how far wood matters.
+	r.asked.line = quantity.Length(max(1, r.hangPoint().Z))
+	r.around = r.woodAround()
+	return HangPoint{r}, nil
 }
 
 // Azimuth returns the direction square to the limb, one of the two in which a
@@ -127,14 +133,10 @@ func (d Direction) With(riders, chain string) (Swing, error) {
 		r.gear, r.gearAt = &survey.Chain{}, "chains"
 	}
 	r.asked.mass = r.riders.design
-	r.asked.line = longestLine // so that no wood near any line is left out
 	w := Swing{rig: &r}
 	w.battery = r.battery()
 	return w, nil
 }
-
-// longestLine is the longest line that is tried, m.
-const longestLine quantity.Length = 40
 
 // Swing is a swing from a hang point in a direction with its riders, for lines
 // and amplitudes to be tried.
@@ -172,7 +174,8 @@ func (w Swing) Strength() Short {
 // Space returns the first check of space that falls short within limits at a
 // line and a declared amplitude, or the least of them.
 func (w Swing) Space(line quantity.Length, amplitude quantity.Angle) Short {
-	return first(w.battery.space, w.spaceAt(line, amplitude))
+	u := w.spaceAt(line, amplitude)
+	return first(w.battery.space, func(checker) (trial, bool) { return u, true })
 }
 
 // Fits is Space without the least margin, and quicker: margins above 1 may be
@@ -180,13 +183,16 @@ func (w Swing) Space(line quantity.Length, amplitude quantity.Angle) Short {
 func (w Swing) Fits(line quantity.Length, amplitude quantity.Angle) Short {
 	w.rig.hasty = true
 	defer func() { w.rig.hasty = false }()
+	if short, falls := w.rig.onTheLine(w.spaceAt(line, amplitude)); falls {
+		return short
+	}
 	return w.Space(line, amplitude)
 }
 
-func (w Swing) spaceAt(line quantity.Length, amplitude quantity.Angle) func(checker) (trial, bool) {
+func (w Swing) spaceAt(line quantity.Length, amplitude quantity.Angle) trial {
 	u := w.rig.asked
 	u.line, u.amplitude = line, w.rig.spaceAngle(amplitude)
-	return func(checker) (trial, bool) { return u, true }
+	return u
 }
 
 // Line returns the first check that falls short among those of strength, chance

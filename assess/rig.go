@@ -28,7 +28,8 @@ type rig struct {
 	asked   trial
 	// hasty lets checks stop at a margin of 1: whether they hold is all that
 	// is asked for.
-	hasty bool
+	hasty  bool
+	around []timber // nil before it was looked for
 	// Worked out so far.
 	cleared map[clearKey]clearLengths
 	pulls   map[pullKey]peak

@@ -154,8 +154,37 @@ func (r *rig) clearances(u trial, side scenario) []space.Clearance {
 			break
 		}
 		r.clear.list = append(r.clear.list, c)
+		if r.hasty && float64(c.Seat.Clearance) < r.rules.seatClearance.Value {
+			break // that one falls short is all that is asked for
+		}
 	}
 	return r.clear.list
+}
+
+// onTheLine looks at the swing line alone, off which most lines that do not fit
+// need not be tried.
+func (r *rig) onTheLine(u trial) (short Short, falls bool) {
+	if r.lie == nil {
+		return Short{}, false
+	}
+	c, err := space.Clearances(r.lie.grounds(worst(unfavourable))[0], r.swingAt(u, r.lowHeight(unfavourable), true))
+	if err != nil {
+		return Short{}, false
+	}
+	for _, s := range []Short{
+		{SeatClearance, "seat", float64(c.Seat.Clearance) / r.rules.seatClearance.Value},
+		{FootClearance, "feet", float64(c.Foot.Clearance) / r.rules.footClearance.Value},
+	} {
+		if !s.Holds() {
+			s.Margin = math.Max(0, s.Margin)
+			return s, true
+		}
+	}
+	high, err := space.FallHeight(r.lie.grounds(-worst(unfavourable))[0], r.swingAt(u, r.highHeight(unfavourable), false))
+	if limit := r.rules.fallLimit.Value; err == nil && !holds(limit/float64(high)) {
+		return Short{FallHeight, "seat", limit / float64(high)}, true
+	}
+	return Short{}, false
 }
 
 // clearances are those worked out last.
@@ -236,7 +265,7 @@ func (r *rig) flightFall(s space.Swing, seat float64) float64 {
 		if r.hasty {
 			enough = math.Max(enough, r.rules.fallLimit.Value)
 		}
-		most, err := space.FlightFallAtMost(ground, s)
+		most, err := space.FlightFallAtMost(ground, s, quantity.Length(enough))
 		if err == nil && float64(most) <= enough {
 			continue
 		}

@@ -13,8 +13,6 @@ type candidate struct {
 	spot
 	line  centimetres
 	value float64 // by the aim, the more the better
-	// outcome is what follows for it by all that is no check.
-	outcome assess.Outcome
 }
 
 // place finds the best hang of the group on the limb at the widest amplitude
@@ -88,22 +86,27 @@ func (f *finder) ray(spots []spot) ([]row, error) {
 	return append(rows, weak), err
 }
 
-// bearing is how many of the spots, from the first on, have the strength.
+// bearing is how many of the spots, from the first on, have the strength. The
+// answer for the ray before is asked about first: it is often the same.
 func (f *finder) bearing(spots []spot) (int, error) {
 	var failed error
-	n := sort.Search(len(spots), func(i int) bool {
+	weak := func(i int) bool {
 		w, err := f.swing(spots[i])
 		if err != nil {
 			failed = cmp.Or(failed, err)
 			return true
 		}
 		return !f.strength(spots[i], w).Holds()
-	})
+	}
+	n := min(f.bore, len(spots))
+	if n < len(spots) && !weak(n) || n > 0 && weak(n-1) {
+		n = sort.Search(len(spots), weak)
+	}
+	f.bore = n
 	return n, failed
 }
 
-// candidates lists the best line of every run of the rows, the best first: by
-// what follows for it, then by the aim.
+// candidates lists the best line of every run of the rows, the best first.
 func (f *finder) candidates(rows []row) ([]candidate, error) {
 	var list []candidate
 	for _, r := range rows {
@@ -122,7 +125,7 @@ func (f *finder) candidates(rows []row) ([]candidate, error) {
 // order puts the better candidate first: of the same value the one nearer to
 // the union, which strains the limb less.
 func (c candidate) order(other candidate) int {
-	return cmp.Or(cmp.Compare(c.outcome, other.outcome), cmp.Compare(other.value, c.value), cmp.Compare(c.along, other.along))
+	return cmp.Or(cmp.Compare(other.value, c.value), cmp.Compare(c.along, other.along))
 }
 
 // bestLine takes the line of a run that the aim asks for.
@@ -140,11 +143,10 @@ func (f *finder) bestLine(at spot, r run) (candidate, error) {
 		c.value = -float64(w.Fall(c.line.metres(), f.amplitude))
 	case MostInHand:
 		c.line = f.mostInHand(w, r)
-		c.value = min(f.strength(at, w).Margin, w.Space(c.line.metres(), f.amplitude).Margin, w.Line(c.line.metres()).Margin)
+		c.value = min(f.strength(at, w).Margin, w.Space(c.line.metres(), f.amplitude).Margin)
 	default:
 		c.value = float64(c.line)
 	}
-	c.outcome = w.Conditions(c.line.metres(), f.amplitude)
 	return c, nil
 }
 
@@ -170,45 +172,79 @@ func (f *finder) mostInHand(w assess.Swing, r run) centimetres {
 // tries is how many candidates are tried with the checks that take long.
 const tries = 8
 
+// choice is the search for the best candidate of a sweep.
+type choice struct {
+	*finder
+	outcome assess.Outcome // of the one that was found
+	found   *candidate
+	nearest *row // what came nearest, by the checks that take long
+	left    int  // candidates that may still be tried with those
+}
+
 // best takes the best candidate at which the checks of chance, motion and calm
-// weather hold too, and refines it. Where none holds it returns the one that
-// came nearest.
+// weather hold too, and refines it: one that may be hung, or else the one of
+// which the least bad follows. Where none holds it returns what came nearest.
 func (f *finder) best(rows []row) (found *candidate, nearest *row, err error) {
 	list, err := f.candidates(rows)
 	if err != nil {
 		return nil, nil, err
 	}
-	for _, c := range shortlist(list) {
-		w, err := f.swing(c.spot)
-		if err != nil {
+	c := choice{finder: f, outcome: assess.Leave + 1}
+	if err := c.among(list); err != nil {
+		return nil, nil, err
+	}
+	if c.found == nil { // what takes long finds the shortest arms the easiest
+		slices.SortStableFunc(list, func(a, b candidate) int { return cmp.Or(cmp.Compare(a.along, b.along), a.order(b)) })
+		if err := c.among(list); err != nil {
 			return nil, nil, err
 		}
-		short := w.Line(c.line.metres())
-		if short.Holds() {
-			c, err = f.refine(c)
-			return &c, nil, err
-		}
-		if nearest == nil || short.Margin > nearest.bind.Margin {
-			nearest = &row{spot: c.spot, bind: short, line: c.line}
-		}
 	}
-	return nil, nearest, nil
+	if c.found == nil {
+		return nil, c.nearest, nil
+	}
+	refined, err := f.refine(*c.found, c.outcome)
+	return &refined, nil, err
 }
 
-// shortlist is the best candidates, and should none of those do the ones with
-// the shortest arms, which what takes long finds the easiest.
-func shortlist(list []candidate) []candidate {
-	if len(list) <= tries {
-		return list
+// among looks through candidates up to the first that may be hung.
+func (c *choice) among(list []candidate) error {
+	c.left = tries
+	for i := range list {
+		if c.outcome.Rideable() || c.left == 0 {
+			return nil
+		}
+		if err := c.try(&list[i]); err != nil {
+			return err
+		}
 	}
-	rest := slices.Clone(list[tries:])
-	slices.SortStableFunc(rest, func(a, b candidate) int { return cmp.Or(cmp.Compare(a.along, b.along), a.order(b)) })
-	return append(slices.Clone(list[:tries]), rest[:min(len(rest), tries)]...)
+	return nil
+}
+
+// try takes a candidate if a better outcome follows for it and all checks hold.
+func (c *choice) try(one *candidate) error {
+	w, err := c.swing(one.spot)
+	if err != nil {
+		return err
+	}
+	outcome := w.Conditions(one.line.metres(), c.amplitude)
+	if outcome >= c.outcome {
+		return nil
+	}
+	c.left--
+	short := w.Line(one.line.metres())
+	switch {
+	case short.Holds():
+		settled := c.settled(*one, short)
+		c.outcome, c.found = outcome, &settled
+	case c.nearest == nil || short.Margin > c.nearest.bind.Margin:
+		c.nearest = &row{spot: one.spot, bind: short, line: one.line}
+	}
+	return nil
 }
 
 // refine walks from a candidate to better neighbours with ever smaller steps,
 // down to 1 cm along the limb and 2 degrees.
-func (f *finder) refine(c candidate) (candidate, error) {
+func (f *finder) refine(c candidate, outcome assess.Outcome) (candidate, error) {
 	for _, step := range []struct {
 		along centimetres
 		turn  degrees
@@ -217,7 +253,7 @@ func (f *finder) refine(c candidate) (candidate, error) {
 			{c.along - step.along, c.heading}, {c.along + step.along, c.heading},
 			{c.along, turned(c.heading, -step.turn)}, {c.along, turned(c.heading, step.turn)},
 		} {
-			better, err := f.betterAt(next, c)
+			better, err := f.betterAt(next, c, outcome)
 			if err != nil {
 				return c, err
 			}
@@ -229,8 +265,9 @@ func (f *finder) refine(c candidate) (candidate, error) {
 	return c, nil
 }
 
-// betterAt returns the best candidate at a spot if it is better than another.
-func (f *finder) betterAt(at spot, than candidate) (*candidate, error) {
+// betterAt returns the best candidate at a spot if it is better than another
+// and what follows for it is no worse.
+func (f *finder) betterAt(at spot, than candidate, outcome assess.Outcome) (*candidate, error) {
 	if at.along < endRoom || at.along > f.last() {
 		return nil, nil
 	}
@@ -243,10 +280,24 @@ func (f *finder) betterAt(at spot, than candidate) (*candidate, error) {
 		return nil, err
 	}
 	w, err := f.swing(at)
-	if err != nil || !w.Line(list[0].line.metres()).Holds() {
+	if err != nil || w.Conditions(list[0].line.metres(), f.amplitude) > outcome {
 		return nil, err
 	}
-	return &list[0], nil
+	short := w.Line(list[0].line.metres())
+	settled := f.settled(list[0], short)
+	if !short.Holds() || settled.order(than) >= 0 {
+		return nil, nil
+	}
+	return &settled, nil
+}
+
+// settled is a candidate whose value counts what takes long too, where the aim
+// asks for the most in hand.
+func (f *finder) settled(c candidate, short assess.Short) candidate {
+	if f.options.Aim == MostInHand {
+		c.value = min(c.value, short.Margin)
+	}
+	return c
 }
 
 // nearestOf is the row that comes nearest to serving.

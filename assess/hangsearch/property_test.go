@@ -138,8 +138,8 @@ func TestRunsMatchAFullScan(t *testing.T) {
 			t.Fatal(err)
 		}
 		o := Options{}.filled(s)
-		f := finder{points: &points{prospect: prospects[0], limb: prospects[0].Limbs()[0], at: map[int]assess.HangPoint{}}, options: o,
-			group: "small", chain: chainFor(s), amplitude: 40 * quantity.Degree, swings: map[spot]assess.Swing{}, bears: map[spot]assess.Short{}}
+		f := finderFor(pointsOn(prospects[0], prospects[0].Limbs()[0]), o, "small", chainFor(s))
+		f.amplitude = 40 * quantity.Degree
 		for along := centimetres(100); along < f.last(); along += 150 {
 			heading, _ := f.square(along)
 			at := spot{along, turned(heading, degrees(10*(n%9)-40))}

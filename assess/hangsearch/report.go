@@ -1,23 +1,28 @@
 package hangsearch
 
 import (
+	"math"
+	"slices"
+
 	"boughline/assess"
 	"boughline/quantity"
 )
 
-// fits works a hang out as far as is needed to say what falls short.
-func (f *finder) fits(at spot, line centimetres) (assess.Short, error) {
+// fits works a hang out as far as is needed to say what falls short, the checks
+// that take long only where whole is set.
+func (f *finder) fits(at spot, line centimetres, whole bool) (assess.Short, error) {
 	w, err := f.swing(at)
 	if err != nil {
 		return assess.Short{}, err
 	}
-	if short := f.strength(at, w); !short.Holds() {
-		return short, nil
+	short := f.strength(at, w)
+	if short.Holds() {
+		short = w.Fits(line.metres(), f.amplitude)
 	}
-	if short := w.Fits(line.metres(), f.amplitude); !short.Holds() {
-		return short, nil
+	if short.Holds() && whole {
+		short = w.Line(line.metres())
 	}
-	return w.Line(line.metres()), nil
+	return short, nil
 }
 
 // report judges the best hang and looks for what binds around it.
@@ -34,7 +39,7 @@ func (f *finder) report(p Place, c candidate) (Place, error) {
 	if p.Band, err = f.band(c.heading); err != nil {
 		return p, err
 	}
-	return p, f.edges(found, c)
+	return p, f.edges(found, c, p.Band)
 }
 
 // leastOf is the least margin of what was asked for.
@@ -47,41 +52,92 @@ func leastOf(h assess.Hang) Bind {
 }
 
 // edges finds the first hang points and lines that no longer serve.
-func (f *finder) edges(found *Found, c candidate) error {
-	line := func(l centimetres) (assess.Short, error) { return f.fits(c.spot, l) }
-	along := func(s centimetres) (assess.Short, error) { return f.fits(spot{s, c.heading}, c.line) }
+// Along the limb the rows of the band say where to begin.
+func (f *finder) edges(found *Found, c candidate, b Band) error {
+	line := func(l centimetres, whole bool) (assess.Short, error) { return f.fits(c.spot, l, whole) }
+	along := func(s centimetres, whole bool) (assess.Short, error) {
+		return f.fits(spot{s, c.heading}, c.line, whole)
+	}
 	w, err := f.swing(c.spot)
 	if err != nil {
 		return err
 	}
 	l := f.linesAt(c.spot, w)
+	nearest, nearer := b.servesTo(c, -1, endRoom)
+	farthest, farther := b.servesTo(c, 1, f.last())
 	for _, e := range []struct {
-		to        **Edge
-		from, end centimetres
-		try       func(centimetres) (assess.Short, error)
+		to                **Edge
+		from, serves, end centimetres
+		try               func(centimetres, bool) (assess.Short, error)
 	}{
-		{&found.Nearer, c.along, endRoom, along}, {&found.Farther, c.along, f.last(), along},
-		{&found.Shorter, c.line, l.shortest, line}, {&found.Longer, c.line, l.longest, line},
+		{&found.Nearer, c.along, nearest, nearer, along}, {&found.Farther, c.along, farthest, farther, along},
+		{&found.Shorter, c.line, c.line, l.shortest, line}, {&found.Longer, c.line, c.line, l.longest, line},
 	} {
-		if *e.to, err = firstBeyond(e.from, e.end, e.try); err != nil {
+		if *e.to, err = firstBeyond(e.from, e.serves, e.end, e.try); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-// firstBeyond halves the way from a length that serves to the end of what is
-// tried, down to neighbours; nil where the end serves too.
-func firstBeyond(serves, end centimetres, try func(centimetres) (assess.Short, error)) (*Edge, error) {
-	short, err := try(end)
-	if err != nil || short.Holds() {
+// servesTo is how far the rows of the band serve with the line of a candidate,
+// without a gap, towards the tip (1) or the union (-1), and the first row that
+// does not, or the end.
+func (b Band) servesTo(c candidate, towards int, end centimetres) (serves, beyond centimetres) {
+	serves, beyond = c.along, end
+	for i := range b.Rows {
+		row := &b.Rows[i]
+		if towards < 0 {
+			row = &b.Rows[len(b.Rows)-1-i]
+		}
+		at := centimetres(math.Round(float64(row.Along) * 100))
+		if (at-c.along)*centimetres(towards) <= 0 {
+			continue
+		}
+		if !row.has(c.line.metres()) {
+			return serves, at
+		}
+		serves = at
+	}
+	return serves, beyond
+}
+
+// has reports whether a line serves, to rounding.
+func (r *Row) has(line quantity.Length) bool {
+	return slices.ContainsFunc(r.Lines, func(l Lines) bool { return line >= l.From-1e-6 && line <= l.To+1e-6 })
+}
+
+// firstBeyond looks for the first length that no longer serves, between one that
+// does by the quick checks and the end of what is tried: first by the checks that are quick, then,
+// where the last one that serves by those fails by the others, by all. Nil where
+// the end serves too.
+func firstBeyond(from, serves, end centimetres, try func(centimetres, bool) (assess.Short, error)) (*Edge, error) {
+	last, beyond, err := halve(serves, end, false, try)
+	if err != nil {
 		return nil, err
+	}
+	switch short, err := try(last, true); {
+	case err != nil:
+		return nil, err
+	case !short.Holds():
+		_, beyond, err = halve(from, last, true, try)
+		return beyond, err
+	}
+	return beyond, nil
+}
+
+// halve halves the way from a length that serves to the end, down to
+// neighbours: the last that serves and the first that does not.
+func halve(serves, end centimetres, whole bool, try func(centimetres, bool) (assess.Short, error)) (centimetres, *Edge, error) {
+	short, err := try(end, whole)
+	if err != nil || short.Holds() {
+		return end, nil, err
 	}
 	for end-serves > 1 || serves-end > 1 {
 		middle := (serves + end) / 2
-		at, err := try(middle)
+		at, err := try(middle, whole)
 		if err != nil {
-			return nil, err
+			return serves, nil, err
 		}
 		if at.Holds() {
 			serves = middle
@@ -89,7 +145,7 @@ func firstBeyond(serves, end centimetres, try func(centimetres) (assess.Short, e
 			end, short = middle, at
 		}
 	}
-	return &Edge{end.metres(), bindOf(short)}, nil
+	return serves, &Edge{end.metres(), bindOf(short)}, nil
 }
 
 // bandStep is between the rows of a band.

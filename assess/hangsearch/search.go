@@ -111,13 +111,12 @@ func Search(ctx context.Context, s *survey.Survey, k *knowledge.Base, options Op
 	for i, p := range prospects {
 		t := Tree{ID: p.Tree().ID, Name: p.Tree().Name, Species: p.Tree().Species}
 		for _, limb := range p.Limbs() {
-			points := &points{prospect: p, limb: limb, at: map[int]assess.HangPoint{}}
+			points := pointsOn(p, limb)
 			for _, group := range o.Groups {
 				if err := ctx.Err(); err != nil {
 					return Result{}, err
 				}
-				f := finder{points: points, options: o, group: group, chain: chainFor(s), swings: map[spot]assess.Swing{}, bears: map[spot]assess.Short{}}
-				place, err := f.place()
+				place, err := finderFor(points, o, group, chainFor(s)).place()
 				if err != nil {
 					return Result{}, fmt.Errorf("tree %q: %w", t.ID, err)
 				}

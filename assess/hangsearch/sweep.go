@@ -27,22 +27,43 @@ const (
 	headRoom  centimetres = 30 // of a line that ends above the ground
 )
 
-// points are the hang points of one limb that were tried.
+// points are the hang points and directions of one limb that were tried, for
+// all groups.
 type points struct {
-	prospect assess.Prospect
-	limb     assess.Limb
-	at       map[int]assess.HangPoint
+	prospect   assess.Prospect
+	limb       assess.Limb
+	at         map[centimetres]assess.HangPoint
+	directions map[spot]assess.Direction
+}
+
+func pointsOn(p assess.Prospect, limb assess.Limb) *points {
+	return &points{p, limb, map[centimetres]assess.HangPoint{}, map[spot]assess.Direction{}}
 }
 
 func (p *points) point(along centimetres) (assess.HangPoint, error) {
-	if known, ok := p.at[int(along)]; ok {
+	if known, ok := p.at[along]; ok {
 		return known, nil
 	}
 	point, err := p.prospect.At(p.limb.ID, along.metres())
 	if err == nil {
-		p.at[int(along)] = point
+		p.at[along] = point
 	}
 	return point, err
+}
+
+func (p *points) direction(at spot) (assess.Direction, error) {
+	if known, ok := p.directions[at]; ok {
+		return known, nil
+	}
+	point, err := p.point(at.along)
+	if err != nil {
+		return assess.Direction{}, err
+	}
+	direction, err := point.Turned(at.heading.angle())
+	if err == nil {
+		p.directions[at] = direction
+	}
+	return direction, err
 }
 
 // last is the farthest place along the limb that is tried.
@@ -65,6 +86,11 @@ type finder struct {
 	amplitude quantity.Angle
 	swings    map[spot]assess.Swing
 	bears     map[spot]assess.Short
+	bore      int // spots of the last ray that had the strength
+}
+
+func finderFor(p *points, o Options, group, chain string) *finder {
+	return &finder{points: p, options: o, group: group, chain: chain, swings: map[spot]assess.Swing{}, bears: map[spot]assess.Short{}}
 }
 
 // swing returns the swings from a spot.
@@ -72,11 +98,7 @@ func (f *finder) swing(at spot) (assess.Swing, error) {
 	if known, ok := f.swings[at]; ok {
 		return known, nil
 	}
-	point, err := f.point(at.along)
-	if err != nil {
-		return assess.Swing{}, err
-	}
-	direction, err := point.Turned(at.heading.angle())
+	direction, err := f.direction(at)
 	if err != nil {
 		return assess.Swing{}, err
 	}

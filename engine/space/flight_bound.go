@@ -6,28 +6,63 @@ import (
 	"boughline/quantity"
 )
 
-// FlightFallAtMost returns a height that FlightFall does not exceed, in closed
-// form, for searches that ask often: within a centimetre of it on gentle slopes.
+// FlightFallAtMost returns a height that FlightFall does not exceed, for
+// searches that ask often. It stops at a bound in closed form once that is no
+// more than enough; else it follows flights on through the ground, which jump
+// nowhere and are quickly searched. Errors name a field outside its range.
 //
 // Over the line of a piece of slope s, a rider who lets go at the angle q rises
 // by at most (vy - s vx)^2/(2g) above the start, which is L^2/(L - c) (cos q -
-// cos a)(sin q - s cos q)^2, and the last bracket is at most 1 + s^2. Each
-// piece within reach is carried on beyond its ends. Errors name a field outside
-// its range. Mechanics of a projectile.
-func FlightFallAtMost(g Ground, s Swing) (quantity.Length, error) {
+// cos a)(sin q - s cos q)^2, and the last bracket is at most 1 + s^2; in closed
+// form each piece within reach is carried on beyond its ends. Mechanics of a
+// projectile.
+func FlightFallAtMost(g Ground, s Swing, enough quantity.Length) (quantity.Length, error) {
 	if err := validate(g, s); err != nil {
 		return 0, err
 	}
 	greatest := math.Inf(-1)
 	for _, side := range [...]Ground{g, g.Mirrored()} {
-		reach := s.farthestAtMost(side)
-		for k := side.above(0); k <= len(side.Stations); k++ {
-			if p := side.pieceFrom(k); k == side.above(0) || p.along <= reach {
-				greatest = math.Max(greatest, s.aboveAtMost(s.plumbHeight(side), p))
-			}
+		bound := s.flightsAtMost(side)
+		if bound > math.Max(greatest, float64(enough)) {
+			bound = math.Min(bound, s.flightsThrough(side))
 		}
+		greatest = math.Max(greatest, bound)
 	}
 	return quantity.Length(greatest), nil
+}
+
+// flightsAtMost is the bound in closed form, on one side.
+func (s Swing) flightsAtMost(g Ground) float64 {
+	greatest, reach, from := math.Inf(-1), s.farthestAtMost(g), g.above(0)
+	for k := from; k <= len(g.Stations); k++ {
+		p := g.pieceFrom(k)
+		if k > from && p.along > reach {
+			break
+		}
+		greatest = math.Max(greatest, s.aboveAtMost(s.plumbHeight(g), p))
+	}
+	return greatest
+}
+
+// flightsThrough searches all flights on one side, followed down to the lowest
+// ground whatever they meet before, and adds what the search may fall short by.
+func (s Swing) flightsThrough(g Ground) float64 {
+	const short = 1e-3
+	top := s.plumbHeight(g)
+	_, height := greatestBetween(func(q float64) float64 { return s.release(top, q).highestThrough(g) }, 0, float64(s.Amplitude))
+	return height + short
+}
+
+// highestThrough returns the greatest height of a flight over the ground, as if
+// it did not end there.
+func (f flight) highestThrough(g Ground) float64 {
+	greatest := math.Inf(-1)
+	f.overPieces(g, func(p piece, in, out float64) bool {
+		flat := math.Min(math.Max((f.vy-p.slope*f.vx)/quantity.StandardGravity, in), out)
+		greatest = math.Max(greatest, math.Max(f.over(p, in), f.over(p, flat)))
+		return f.vy-quantity.StandardGravity*out > 0 || f.over(p, out) > 0
+	})
+	return greatest
 }
 
 // aboveAtMost bounds the height of all flights over the line of a piece.
