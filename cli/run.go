@@ -19,6 +19,7 @@ type Env struct {
 type commands struct {
 	Check   checkCommand   `cmd:"" help:"Check a survey and list every problem in it."`
 	Assess  assessCommand  `cmd:"" help:"Work out what follows for every hang of a survey, with the reasons."`
+	Place   placeCommand   `cmd:"" help:"Look for the best hangs: which limb, how far out, how long a line, which way."`
 	Look    lookCommand    `cmd:"" help:"List what is still to be looked at on a tree, from the crown down."`
 	Signs   signsCommand   `cmd:"" help:"Print the signs of an inspection, one of them, or the hazards of a site."`
 	Work    workCommand    `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`

@@ -19,6 +19,9 @@ type candidate struct {
 // that serves.
 func (f *finder) place() (Place, error) {
 	p := Place{Limb: f.limb.ID, Riders: f.group}
+	if known, err := f.groundKnown(); err != nil || !known {
+		return f.byStrength(p, err)
+	}
 	var nearest *row
 	for _, f.amplitude = range f.options.Amplitudes {
 		rows, err := f.sweep()

@@ -189,6 +189,56 @@ func bindPointer(s *assess.Short) *Bind {
 	return &b
 }
 
+// groundKnown reports whether the ground was surveyed below any place along the
+// limb.
+func (f *finder) groundKnown() (bool, error) {
+	for along := alongStep; along <= max(alongStep, f.last()); along += alongStep {
+		square, err := f.square(along)
+		if err != nil {
+			return false, err
+		}
+		direction, err := f.direction(spot{along, square})
+		if err != nil || direction.GroundKnown() {
+			return direction.GroundKnown(), err
+		}
+	}
+	return false, nil
+}
+
+// byStrength is all that can be said of a limb over ground that nobody has
+// surveyed: how far out it has the strength, square to it.
+func (f *finder) byStrength(p Place, err error) (Place, error) {
+	p.Miss = &Miss{Bind: Bind{Code: assess.GroundNotSurveyed}, Changes: []assess.Change{{Code: assess.ChangeMeasure}}}
+	p.Band.Length = f.limb.Length
+	for along := bandStep; err == nil && along <= f.last(); along += bandStep {
+		var short assess.Short
+		if short, err = f.strengthSquare(along, &p.Band); err != nil {
+			break
+		}
+		row := Row{Along: along.metres()}
+		if short.Holds() {
+			p.Miss.Along = along.metres()
+		} else {
+			row.Bind = bindPointer(&short)
+		}
+		p.Band.Rows = append(p.Band.Rows, row)
+	}
+	return p, err
+}
+
+func (f *finder) strengthSquare(along centimetres, b *Band) (assess.Short, error) {
+	square, err := f.square(along)
+	if err != nil {
+		return assess.Short{}, err
+	}
+	b.Azimuth = square.angle()
+	w, err := f.swing(spot{along, square})
+	if err != nil {
+		return assess.Short{}, err
+	}
+	return f.strength(spot{along, square}, w), nil
+}
+
 // missed tells what comes nearest where nothing serves, and what would help.
 func (f *finder) missed(p Place, nearest row) (Place, error) {
 	p.Miss = &Miss{Along: nearest.along.metres(), Line: nearest.line.metres(), Azimuth: nearest.heading.angle(), Bind: bindOf(nearest.bind)}
