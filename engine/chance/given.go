@@ -1,6 +1,7 @@
 package chance
 
 import (
+	"errors"
 	"fmt"
 	"math"
 )
@@ -15,13 +16,16 @@ type Margin func(x []float64) float64
 // It covers what the margins model, not defects nobody saw.
 type Given struct {
 	Inputs Inputs
-	// Ways are the ways to fail, each smooth near its likeliest failure; Least is
-	// the least margin of all, which may hold more than the ways.
-	Ways  []Margin
-	Least Margin
-	// Seen is the least margin of what it has been seen to bear; nil if nothing.
-	Seen Margin
+	// Least is the least margin of all ways to fail, Seen the least of what it has
+	// been seen to bear; nil if nothing. Sampling takes these.
+	Least, Seen Margin
+	// Ways are the ways to fail one by one, for their design points.
+	Ways []Way
 }
+
+// Way is one way to fail, smooth near its likeliest failure, and what was seen
+// to hold that bears most upon it: a smooth margin too, nil if nothing.
+type Way struct{ Fails, Seen Margin }
 
 // unseen is the problem how likely Seen does not hold.
 func (g Given) unseen() Problem { return Problem{Inputs: g.Inputs, Margin: g.Seen} }
@@ -55,14 +59,13 @@ func (g Given) MonteCarlo(s Sampling) (Estimate, error) {
 	}
 	failing.samples -= unseen.failures
 	if failing.samples == 0 {
-		return Estimate{}, g.cannotHold()
+		return Estimate{}, ErrCannotHold
 	}
 	return failing.plain(), nil
 }
 
-func (g Given) cannotHold() error {
-	return fmt.Errorf("by these laws it could not have borne what it was seen to bear")
-}
+// ErrCannotHold says that the laws contradict what was seen, or planned.
+var ErrCannotHold = errors.New("by these laws it could not have borne what it was seen to bear")
 
 // ImportanceSampling returns the chance by samples about the design points, and
 // what holds by plain samples of a stream of their own. The two errors add up.
@@ -79,7 +82,7 @@ func (g Given) ImportanceSampling(s Sampling, centres ...[]float64) (Estimate, e
 	}
 	holds := 1 - unseen.Probability
 	if holds == 0 {
-		return Estimate{}, g.cannotHold()
+		return Estimate{}, ErrCannotHold
 	}
 	doubt := math.Sqrt(unseen.Probability / holds / float64(unseen.Samples))
 	return e.divided(holds, doubt), nil
@@ -90,7 +93,7 @@ const mostPlain = 1 << 16
 
 // divided returns an estimate over another of its own coefficient of variation.
 func (e Estimate) divided(by, cov float64) Estimate {
-	e.Figure = figureOf(math.Min(1, e.Probability/by))
+	e.Figure = FigureOf(math.Min(1, e.Probability/by))
 	if e.Failures == 0 {
 		return e // nothing is known: 0 to 1
 	}

@@ -24,8 +24,9 @@ func seenLimb(t rapid.TB, c LimbCase) Given {
 		t.Fatal(err)
 	}
 	ride := func(x []float64) float64 { return math.Log(x[0] / (x[1] + x[2])) }
-	return Given{Inputs: inputs, Ways: []Margin{ride}, Least: ride, Seen: func(x []float64) float64 {
-		return math.Min(math.Log(x[0]/x[1]), math.Log(x[0]*x[3]/(x[1]+m.test)))
+	tested := func(x []float64) float64 { return math.Log(x[0] * x[3] / (x[1] + m.test)) }
+	return Given{Inputs: inputs, Least: ride, Ways: []Way{{ride, tested}}, Seen: func(x []float64) float64 {
+		return math.Min(math.Log(x[0]/x[1]), tested(x))
 	}}
 }
 
@@ -77,9 +78,9 @@ func TestGivenOfTwoPlanesIsExact(t *testing.T) {
 			t.Fatal(err)
 		}
 		fails := func(x []float64) float64 { return beta - x[0] }
-		g := Given{Inputs: inputs, Ways: []Margin{fails}, Least: fails, Seen: func(x []float64) float64 {
+		g := Given{Inputs: inputs, Ways: []Way{{Fails: fails, Seen: func(x []float64) float64 {
 			return reserve - math.Cos(angle)*x[0] - math.Sin(angle)*x[1]
-		}}
+		}}}}
 		got, err := g.FirstOrder()
 		if err != nil {
 			t.Fatal(err)
@@ -91,7 +92,7 @@ func TestGivenOfTwoPlanesIsExact(t *testing.T) {
 
 func TestGivenNothingIsThePlainProblem(t *testing.T) {
 	p := ridden(0.108).problem(t)
-	g := Given{Inputs: p.Inputs, Ways: []Margin{p.Margin}, Least: p.Margin}
+	g := Given{Inputs: p.Inputs, Ways: []Way{{Fails: p.Margin}}, Least: p.Margin}
 	point, err := p.FirstOrder(nil)
 	if err != nil {
 		t.Fatal(err)
@@ -153,6 +154,7 @@ func TestGivenIsTheSameOnOneAndTwoCores(t *testing.T) {
 func TestWhatCannotHoldIsRefused(t *testing.T) {
 	g := seenLimb(t, oakLimb())
 	g.Seen = func(x []float64) float64 { return math.Log(x[0]) - 100 }
+	g.Ways[0].Seen = g.Seen
 	if _, err := g.FirstOrder(); err == nil {
 		t.Error("first order took it")
 	}

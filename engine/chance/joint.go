@@ -42,10 +42,10 @@ type jointWalk struct {
 	steps           int
 }
 
-func (g Given) jointWalk(way Margin) *jointWalk {
-	n := g.Inputs.Len()
+func (in Inputs) jointWalk(way Way) *jointWalk {
+	n := in.Len()
 	return &jointWalk{
-		fails: newPlane(Problem{Inputs: g.Inputs, Margin: way}), seen: newPlane(g.unseen()),
+		fails: newPlane(Problem{Inputs: in, Margin: way.Fails}), seen: newPlane(Problem{Inputs: in, Margin: way.Seen}),
 		u: make([]float64, n), step: make([]float64, n),
 	}
 }
@@ -136,7 +136,7 @@ func (w *jointWalk) point() DesignPoint {
 	}
 	d := DesignPoint{U: w.u, X: make([]float64, len(w.u)), Importance: alpha, Steps: w.steps + 1}
 	w.fails.Inputs.Values(d.X, d.U)
-	d.Figure = figureOf(w.both(alpha))
+	d.Figure = FigureOf(w.both(alpha))
 	return d
 }
 

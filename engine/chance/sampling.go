@@ -95,7 +95,7 @@ func (t tally) estimate() Estimate {
 	n := float64(t.samples)
 	mean := t.sum / n
 	variance := math.Max(0, t.squares/n-mean*mean)
-	e := Estimate{Figure: figureOf(math.Min(1, mean)), CoV: math.Inf(1), Samples: t.samples, Failures: t.failures}
+	e := Estimate{Figure: FigureOf(math.Min(1, mean)), CoV: math.Inf(1), Samples: t.samples, Failures: t.failures}
 	if mean > 0 {
 		e.CoV = math.Sqrt(variance/n) / mean
 	}

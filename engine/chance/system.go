@@ -1,6 +1,7 @@
 package chance
 
 import (
+	"errors"
 	"fmt"
 	"math"
 )
@@ -15,58 +16,59 @@ type System struct {
 	// neither figure covers it, and Lost says why.
 	Ways []*DesignPoint
 	Lost []error
-	// Holds is the chance, before anything was seen, of what was seen.
-	Holds float64
 }
 
 // FirstOrder returns the first-order reliability given what was seen. With it,
 // each way's design point is the likeliest point that fails and yet bore what was seen, and
 // the chance that of both planes there, over the chance of bearing it.
-// Errors: no way; no way has a design point; what was seen could not hold.
+// Errors: no way has a design point; what was seen could not hold (ErrCannotHold).
 // Source: Hohenbichler & Rackwitz, 1983, on parallel systems; bounds of Cornell, 1967 (both from
 // memory).
 func (g Given) FirstOrder() (System, error) {
-	s := System{Holds: 1, Ways: make([]*DesignPoint, len(g.Ways)), Lost: make([]error, len(g.Ways))}
-	if g.Seen != nil {
-		unseen, err := g.unseen().FirstOrder(nil)
-		if err != nil {
-			return System{}, fmt.Errorf("what was seen: %w", err)
-		}
-		s.Holds = Probability(-unseen.Beta)
-	}
-	if !(s.Holds > leastCarried) {
-		return System{}, fmt.Errorf("first-order reliability: %w", g.cannotHold())
-	}
+	s := System{Ways: make([]*DesignPoint, len(g.Ways)), Lost: make([]error, len(g.Ways))}
 	found := false
-	for i := range g.Ways {
-		point, err := g.way(i)
+	for i, way := range g.Ways {
+		point, err := g.Inputs.likeliest(way)
+		if errors.Is(err, ErrCannotHold) {
+			return System{}, fmt.Errorf("first-order reliability: %w", err)
+		}
 		if err != nil {
 			s.Lost[i] = err
 			continue
 		}
 		found = true
-		point.Figure = figureOf(math.Min(1, point.Probability/s.Holds))
 		s.Ways[i] = &point
 		s.Probability = math.Max(s.Probability, point.Probability)
 		s.High += point.Probability
 	}
 	if !found {
-		return System{}, fmt.Errorf("first-order reliability: no way to fail has a design point: %v", s.Lost)
+		return System{}, fmt.Errorf("first-order reliability: no way to fail has a design point: %w", errors.Join(s.Lost...))
 	}
-	s.Figure, s.High = figureOf(s.Probability), math.Min(1, s.High)
+	s.Figure, s.High = FigureOf(s.Probability), math.Min(1, s.High)
 	return s, nil
 }
 
-// way is the design point of one way, its chance that of failing and having held.
-func (g Given) way(i int) (DesignPoint, error) {
-	if g.Seen == nil {
-		return Problem{Inputs: g.Inputs, Margin: g.Ways[i]}.FirstOrder(nil)
+// likeliest is the design point of one way, given what was seen of it.
+func (in Inputs) likeliest(way Way) (DesignPoint, error) {
+	fails := Problem{Inputs: in, Margin: way.Fails}
+	if way.Seen == nil {
+		return fails.FirstOrder(nil)
 	}
-	w := g.jointWalk(g.Ways[i])
+	unseen, err := Problem{Inputs: in, Margin: way.Seen}.FirstOrder(nil)
+	if err != nil {
+		return DesignPoint{}, fmt.Errorf("what was seen: %w", err)
+	}
+	holds := Probability(-unseen.Beta)
+	if !(holds > leastCarried) {
+		return DesignPoint{}, ErrCannotHold
+	}
+	w := in.jointWalk(way)
 	if err := w.run(); err != nil {
 		return DesignPoint{}, err
 	}
-	return w.point(), nil
+	point := w.point()
+	point.Figure = FigureOf(math.Min(1, point.Probability/holds))
+	return point, nil
 }
 
 // Centres lists the design points that were found, about which to sample.
