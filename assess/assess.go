@@ -106,6 +106,7 @@ func (r *rig) reasons(checks []Check) []Reason {
 	list = append(list, r.conditionReasons(r.clearTrial(used))...)
 	list = append(list, r.unionReasons()...)
 	list = append(list, r.gearReasons()...)
+	list = append(list, r.testReasons()...)
 	list = append(list, r.barkReasons()...)
 	list = append(list, r.neighbourReasons(people)...)
 	list = append(list, r.hazardReasons(people)...)
@@ -202,6 +203,8 @@ func checkChange(c *Check) Change {
 	switch c.Code {
 	case GearLink:
 		return Change{Code: ChangeGear}
+	case LoadTested:
+		return Change{Code: ChangeTest}
 	case SeatClearance, FootClearance:
 		return Change{Code: ChangeShorter}
 	case FallHeight:

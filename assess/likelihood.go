@@ -192,7 +192,7 @@ func (r *rig) chanceTerms(u trial, c *cut) []Term {
 	list = append(list, Term{Symbol: "p_0", Name: "chance of failure in a year, own weight carried", Value: figures.GivenOwnWeight.Probability, Unit: "1"})
 	if g := figures.GivenLoadTest; g != nil {
 		list = append(list, Term{Symbol: "p", Name: "chance of failure in a year, load test passed", Value: g.Probability, Unit: "1",
-			Note: "modelled loads and strengths only: not defects nobody saw, misuse or damaged gear"})
+			Note: chanceCovers})
 	}
 	return list
 }

@@ -13,6 +13,7 @@ func (r *rig) battery() battery {
 	b := battery{calm: r.windCheckers(), space: r.spaceCheckers()}
 	b.lighter = append(r.gearCheckers(), r.strengthCheckers()...) // the quickest first
 	b.lighter = append(b.lighter, r.chanceCheckers()...)
+	b.lighter = append(b.lighter, r.testCheckers()...)
 	return b
 }
 

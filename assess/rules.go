@@ -24,6 +24,7 @@ type rules struct {
 	ownMassCoV, ownMassLogError              source.Fact
 	// Chance and evidence.
 	modelMean, modelCoV, targetBeta, testFactor, lastingCoV source.Fact
+	testSteps, testHold, testSet, stiffnessCoV              source.Fact
 	diameterCorrelation, weighedCoV                         source.Fact
 	amplitudeSd, slackMean, gustBeyond, gustCoV             source.Fact
 	ridesPerOuting, groupsPerOuting, outingsPerSeason       source.Fact
@@ -64,6 +65,8 @@ func rulesOf(k *knowledge.Base) rules {
 
 		modelMean: p(knowledge.ModelErrorMean), modelCoV: p(knowledge.ModelErrorVariation), targetBeta: p(knowledge.TargetReliability),
 		testFactor: p(knowledge.LoadTestFactor), lastingCoV: p(knowledge.LastingVariation),
+		testSteps: p(knowledge.LoadTestSteps), testHold: p(knowledge.LoadTestHold), testSet: p(knowledge.LoadTestSet),
+		stiffnessCoV:        p(knowledge.StiffnessVariation),
 		diameterCorrelation: p(knowledge.DiameterCorrelation), weighedCoV: p(knowledge.RiderWeighedVariation),
 		amplitudeSd: p(knowledge.AmplitudeDeviation), slackMean: p(knowledge.SlackMean),
 		gustBeyond: p(knowledge.GustBeyondStop), gustCoV: p(knowledge.GustVariation),

@@ -170,6 +170,9 @@ const ( // Swing and riders.
 
 	// Evidence and the day.
 	LoadTestFactor   = "load-test-factor"
+	LoadTestSteps    = "load-test-steps"
+	LoadTestHold     = "load-test-hold"
+	LoadTestSet      = "load-test-set"
 	LastingMean      = "lasting-mean"
 	LastingVariation = "lasting-variation"
 	DatedLookMonths  = "dated-look-months"

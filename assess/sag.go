@@ -1,0 +1,60 @@
+package assess
+
+import (
+	"math"
+
+	"boughline/engine/chance"
+	"boughline/quantity"
+	"boughline/survey"
+)
+
+// sagLaw is how far the hang point goes down for 1 N, m/N, before any reading.
+type sagLaw struct{ chance.Lognormal }
+
+// sagBefore works the law out: the stiffness of the wood, the section to the
+// fourth power of its diameter, the arm to the third, and the error of theory. The stem
+// counts as rigid and the line's stretch is no part of it.
+func (r *rig) sagBefore() (sagLaw, error) {
+	section := r.limbs[0].cuts[0].section.cov * 4 / 3 // of the modulus, which goes with the third power
+	arm := 3 * r.arm.RelativeSd()
+	cov := math.Sqrt(sumOfSquares(r.rules.stiffnessCoV.Value, section, arm, r.rules.modelCoV.Value))
+	law, err := chance.LognormalOf(float64(r.springs.vertical), cov)
+	return sagLaw{law.Power(-1)}, err
+}
+
+func sumOfSquares(values ...float64) float64 {
+	sum := 0.0
+	for _, v := range values {
+		sum += v * v
+	}
+	return sum
+}
+
+// under returns the sag to expect under a load and the band that holds nine
+// limbs in ten.
+func (l sagLaw) under(load quantity.Force) (middle, low, high quantity.Length) {
+	at := func(z float64) quantity.Length { return quantity.Length(float64(load) * l.At(z)) }
+	return at(0), at(-quantity.Tail), at(quantity.Tail)
+}
+
+// compliance is the law as a normal one, for readings to be weighed against it.
+func (l sagLaw) compliance() chance.Normal {
+	return chance.Normal{Mean: l.Mean(), SD: l.Mean() * l.CoV()}
+}
+
+// readings lists what the steps of a test say of the sag for 1 N.
+func (r *rig) readings(test *survey.LoadTest) []chance.Normal {
+	var list []chance.Normal
+	for _, step := range test.Steps {
+		if step.Sag == nil || !(step.Sag.Value > 0) {
+			continue
+		}
+		sag := resolve(r.k, *step.Sag)
+		sd := max(sag.Sd, leastSagSd)
+		list = append(list, chance.SagReading{Force: step.Load(), Sag: sag.Value, SD: sd}.Compliance())
+	}
+	return list
+}
+
+// leastSagSd is the least doubt of a sag that is read off a tape (house), m.
+const leastSagSd quantity.Length = 0.002
