@@ -87,6 +87,7 @@ func (r *rig) assess() Hang {
 		h.Checks = append(h.Checks, c.result(r.askedOf(c), r.alone))
 	}
 	slices.SortStableFunc(h.Checks, func(a, b Check) int { return cmp.Compare(a.Margin, b.Margin) })
+	h.Chance = limbChances(h.Checks)
 	h.Reasons = r.reasons(h.Checks)
 	h.Outcome = r.ladder(&h, battery)
 	slices.SortStableFunc(h.Reasons, moreSerious)

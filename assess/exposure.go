@@ -12,13 +12,12 @@ type Exposure struct {
 	AtDesign bool `json:"at_design_amplitude,omitempty"`
 }
 
-// Exposures that a chance is worked out for. ForDecision is what the target
-// is held against.
+// Exposures that a chance is worked out for.
 const (
-	OneRide     = "ride"
-	OneOuting   = "outing"
-	OneSeason   = "season"
-	ForDecision = "decision"
+	OneRide           = "ride"
+	OneOuting         = "outing"
+	OneSeason         = "season"
+	AtDesignAmplitude = "season-at-design-amplitude"
 )
 
 // exposures lists them for a group; riders who were weighed are the same in
@@ -30,7 +29,7 @@ func (r *rig) exposures() []Exposure {
 		{Code: OneRide, Rides: 1, Groups: 1, Outings: 1},
 		{Code: OneOuting, Rides: rides, Groups: groups, Outings: 1},
 		{Code: OneSeason, Rides: rides * outings, Groups: groups * outings, Outings: outings},
-		{Code: ForDecision, Rides: rides * outings, Groups: 1, Outings: outings, AtDesign: true},
+		{Code: AtDesignAmplitude, Rides: rides * outings, Groups: 1, Outings: outings, AtDesign: true},
 	}
 	if r.riders.s.Each != nil {
 		for i := range e {

@@ -31,6 +31,7 @@ const (
 	GearDamage       LeftOut = "gear-damage"
 	RepeatedLoading  LeftOut = "repeated-load"
 	OtherLimbs       LeftOut = "other-limbs-falling"
+	OtherWays        LeftOut = "wind-jerk-stem-roots" // only of the chance in an assessment
 )
 
 // leftOut lists all of it.
@@ -45,13 +46,17 @@ type HangChances struct {
 	Hang   string `json:"hang"`
 	// Outcome and Limits are those of the assessment; Use is what the chances are
 	// for: the greatest use within the limits, or the use asked for where there are none.
-	Outcome   Outcome          `json:"outcome"`
-	Use       Use              `json:"use"`
-	WithinUse bool             `json:"within_limits"`
-	TestMass  quantity.Mass    `json:"load_test_kg"`
-	Target    float64          `json:"target_index"`
-	Seed      uint64           `json:"seed"`
-	Samples   int              `json:"samples"`
+	Outcome   Outcome       `json:"outcome"`
+	Use       Use           `json:"use"`
+	WithinUse bool          `json:"within_limits"`
+	TestMass  quantity.Mass `json:"load_test_kg"`
+	Target    float64       `json:"target_index"`
+	Seed      uint64        `json:"seed"`
+	Samples   int           `json:"samples"`
+	// Deciding are the chance checks of the assessment at this use: the limb under
+	// the season's hardest ride, in still air. The exposures add jerk, motion, wind, stem and
+	// roots, and decide nothing.
+	Deciding  []DecidingCheck  `json:"deciding"`
 	Exposures []ExposureChance `json:"exposures"`
 	LeftOut   []LeftOut        `json:"leaves_out"`
 }
@@ -69,6 +74,23 @@ type ExposureChance struct {
 	Ways    []WayToFail    `json:"ways"` // the likeliest first
 	Lost    []string       `json:"no_design_point,omitempty"`
 	Inputs  []RandomInput  `json:"inputs"`
+}
+
+// DecidingCheck is a chance check of the assessment.
+type DecidingCheck struct {
+	Code  Code    `json:"code"`
+	Part  string  `json:"part"`
+	Index float64 `json:"index"`
+}
+
+// decidingChecks works the chance checks out at a use.
+func (r *rig) decidingChecks(u trial) []DecidingCheck {
+	var list []DecidingCheck
+	for _, c := range r.chanceCheckers() {
+		f := c.try(u, unfavourable)
+		list = append(list, DecidingCheck{Code: c.code, Part: f.where.Part, Index: f.capacity})
+	}
+	return list
 }
 
 // SampledChance is an estimate with its interval at 95 % confidence.
@@ -111,7 +133,7 @@ func ChanceOf(ctx context.Context, s *survey.Survey, k *knowledge.Base, hang str
 		Format: Format, Hang: hang, Outcome: judged.Outcome, WithinUse: judged.Limits != nil,
 		Use:      Use{Riders: r.riders.count, Mass: use.mass, Seat: r.riders.seat, Amplitude: use.amplitude, Line: use.line, Gust: use.gust},
 		TestMass: quantity.Mass(float64(r.testPull(use)) / quantity.StandardGravity),
-		Target:   r.rules.targetBeta.Value, Seed: o.Seed, Samples: o.Samples, LeftOut: leftOut(),
+		Target:   r.rules.targetBeta.Value, Seed: o.Seed, Samples: o.Samples, LeftOut: leftOut(), Deciding: r.decidingChecks(use),
 	}
 	exposures := r.exposures()
 	for i, e := range exposures {

@@ -50,6 +50,18 @@ func (r *rig) leastBeta(known betas, u trial, c *cut, side scenario) float64 {
 	return beta
 }
 
+// limbChances is the likeliest failure among the chance checks of a hang.
+func limbChances(checks []Check) *LimbChances {
+	var least *LimbChances
+	for _, c := range checks {
+		isChance := c.Code == UnionChance || c.Code == LimbChance
+		if isChance && (least == nil || c.Capacity < least.Index) {
+			least = &LimbChances{Probability: chance.Probability(c.Capacity), Index: c.Capacity, Target: c.Demand, LeftOut: append(leftOut(), OtherWays)}
+		}
+	}
+	return least
+}
+
 // betas remembers the indices of one check by all that they depend on.
 type betas map[betaKey]float64
 

@@ -18,8 +18,10 @@ type LoadTestPlan struct {
 	Total   quantity.Mass `json:"total_kg"`
 	Steps   []PlannedStep `json:"steps"`
 	Hold    quantity.Time `json:"hold_s"`
-	// SetAtMost is the sag that may stay when all is taken off.
-	SetAtMost quantity.Length `json:"set_at_most_m"`
+	// SetAtMost is the sag that may stay when all is taken off, and ReadingOff by
+	// how much a tape may be off in reading it, or any sag.
+	SetAtMost  quantity.Length `json:"set_at_most_m"`
+	ReadingOff quantity.Length `json:"reading_off_by_m"`
 	// StandOff is how far from the plumb line of the hang point everybody stands.
 	StandOff quantity.Length `json:"stand_off_m"`
 	StopAt   []string        `json:"stop_at"` // signs, as a survey records them
@@ -57,7 +59,7 @@ func PlanLoadTest(s *survey.Survey, k *knowledge.Base, hang string) (LoadTestPla
 	p := LoadTestPlan{
 		Format: Format, Hang: hang, Outcome: judged.Outcome,
 		Use:   Use{Riders: r.riders.count, Mass: use.mass, Seat: r.riders.seat, Amplitude: use.amplitude, Line: use.line, Gust: use.gust},
-		Total: massOfWeight(total), Hold: quantity.Time(r.rules.testHold.Value), StandOff: r.standOff(use),
+		Total: massOfWeight(total), Hold: quantity.Time(r.rules.testHold.Value), StandOff: r.standOff(use), ReadingOff: quantity.Tail * leastSagSd,
 		StopAt:  []string{survey.TestSound, survey.TestCrack, survey.TestCurve, survey.TestMovement},
 		LeftOut: []LeftOut{SidewaysRiding, DefectsNobodySaw, GearDamage},
 		Refs:    []source.Ref{r.rules.testFactor.Ref, r.rules.testSteps.Ref, r.rules.stiffnessCoV.Ref},

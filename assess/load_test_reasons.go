@@ -74,7 +74,8 @@ func (r *rig) faultsOf(test *survey.LoadTest, path string) []Reason {
 	return list
 }
 
-// sagsTooFar finds the first step whose sag is above its band, -1 where none is.
+// sagsTooFar finds the first step whose sag is above its band beyond what reading
+// it can be off by, -1 where none is.
 func (r *rig) sagsTooFar(test *survey.LoadTest) (step int, high quantity.Length) {
 	law, err := r.sagBefore()
 	if err != nil { // stiffness and variations come from tables that a test checks
@@ -84,7 +85,7 @@ func (r *rig) sagsTooFar(test *survey.LoadTest) (step int, high quantity.Length)
 		if s.Sag == nil {
 			continue
 		}
-		if _, _, high = law.under(s.Load()); s.Sag.Value > high+leastSagSd {
+		if _, _, high = law.under(s.Load()); r.sagRead(*s.Sag).Low() > high {
 			return i, high
 		}
 	}
@@ -102,8 +103,7 @@ func (r *rig) setStays(test *survey.LoadTest) (limit quantity.Length, stays bool
 			limit = max(limit, s.Sag.Value*quantity.Length(r.rules.testSet.Value))
 		}
 	}
-	limit = max(limit, 2*leastSagSd)
-	return limit, test.Set.Value > limit
+	return limit, r.sagRead(*test.Set).Low() > limit
 }
 
 // soundTest is what follows from a test without a fault: it counts on its own

@@ -57,10 +57,8 @@ func (r *rig) standing(h Hang) Standing {
 		each := float64(r.asked.mass) / float64(r.riders.count)
 		s.Riders = int(math.Floor(float64(s.Mass)/each + 1e-9))
 	}
-	for _, c := range h.Checks {
-		if c.Code == LimbChance || c.Code == UnionChance {
-			s.Index = math.Min(s.Index, c.Capacity)
-		}
+	if h.Chance != nil {
+		s.Index = h.Chance.Index
 	}
 	return s
 }

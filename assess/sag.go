@@ -4,6 +4,7 @@ import (
 	"math"
 
 	"boughline/engine/chance"
+	"boughline/engine/frame"
 	"boughline/quantity"
 	"boughline/survey"
 )
@@ -12,14 +13,32 @@ import (
 type sagLaw struct{ chance.Lognormal }
 
 // sagBefore works the law out: the stiffness of the wood, the section to the
-// fourth power of its diameter, the arm to the third, and the error of theory. The stem
-// counts as rigid and the line's stretch is no part of it.
+// fourth power of its diameter, the arm to the third, and the error of theory. Limb and
+// stem bend, the roots are rigid; the line's stretch is no part of it.
 func (r *rig) sagBefore() (sagLaw, error) {
+	stiffness, err := r.stiffnessOfTree()
+	if err != nil {
+		return sagLaw{}, err
+	}
 	section := r.limbs[0].cuts[0].section.cov * 4 / 3 // of the modulus, which goes with the third power
 	arm := 3 * r.arm.RelativeSd()
 	cov := math.Sqrt(sumOfSquares(r.rules.stiffnessCoV.Value, section, arm, r.rules.modelCoV.Value))
-	law, err := chance.LognormalOf(float64(r.springs.vertical), cov)
+	law, err := chance.LognormalOf(float64(stiffness), cov)
 	return sagLaw{law.Power(-1)}, err
+}
+
+// stiffnessOfTree is the force for each metre that the hang point goes down.
+func (r *rig) stiffnessOfTree() (quantity.Stiffness, error) {
+	whole, index, err := r.frameFrom(r.on.stem())
+	if err != nil {
+		return 0, err
+	}
+	analysis, err := whole.Analyse(frame.Options{ElementLength: elementLength})
+	if err != nil {
+		return 0, err
+	}
+	along := quantity.Length(min(float64(r.arm.Value), r.on.length()) + lineBefore(index, r.on))
+	return analysis.StiffnessAlong(frame.Place{Member: index[r.on], Along: along}, quantity.Vec3{Z: 1})
 }
 
 func sumOfSquares(values ...float64) float64 {
@@ -49,11 +68,17 @@ func (r *rig) readings(test *survey.LoadTest) []chance.Normal {
 		if step.Sag == nil || !(step.Sag.Value > 0) {
 			continue
 		}
-		sag := resolve(r.k, *step.Sag)
-		sd := max(sag.Sd, leastSagSd)
-		list = append(list, chance.SagReading{Force: step.Load(), Sag: sag.Value, SD: sd}.Compliance())
+		sag := r.sagRead(*step.Sag)
+		list = append(list, chance.SagReading{Force: step.Load(), Sag: sag.Value, SD: sag.Sd}.Compliance())
 	}
 	return list
+}
+
+// sagRead is a sag with no less doubt than a tape leaves.
+func (r *rig) sagRead(m survey.MeasuredLength) survey.MeasuredLength {
+	m = resolve(r.k, m)
+	m.Sd = max(m.Sd, leastSagSd)
+	return m
 }
 
 // leastSagSd is the least doubt of a sag that is read off a tape (house), m.

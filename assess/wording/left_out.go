@@ -12,6 +12,7 @@ var leftOut = map[assess.LeftOut]string{
 	assess.GearDamage:       "damage to the gear",
 	assess.RepeatedLoading:  "strength lost over thousands of rides",
 	assess.OtherLimbs:       "other limbs that come down",
+	assess.OtherWays:        "wind, jerk, stem and roots",
 	assess.SidewaysRiding:   "riding that pulls the limb sideways",
 }
 
@@ -25,10 +26,10 @@ func LeavesOut(list []assess.LeftOut) string {
 }
 
 var exposures = map[string]string{
-	assess.OneRide:     "one ride",
-	assess.OneOuting:   "an outing",
-	assess.OneSeason:   "a season",
-	assess.ForDecision: "a season, 80 deg",
+	assess.OneRide:           "one ride",
+	assess.OneOuting:         "an outing",
+	assess.OneSeason:         "a season",
+	assess.AtDesignAmplitude: "a season, 80 deg",
 }
 
 // Exposure names what a chance is for.
