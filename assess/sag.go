@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"boughline/engine/chance"
-	"boughline/engine/frame"
 	"boughline/quantity"
 	"boughline/survey"
 )
@@ -16,29 +15,29 @@ type sagLaw struct{ chance.Lognormal }
 // fourth power of its diameter, the arm to the third, and the error of theory. Limb and
 // stem bend, the roots are rigid; the line's stretch is no part of it.
 func (r *rig) sagBefore() (sagLaw, error) {
-	stiffness, err := r.stiffnessOfTree()
-	if err != nil {
-		return sagLaw{}, err
-	}
+	sag := 1/float64(r.springs.vertical) + r.givenByStem()
 	section := r.limbs[0].cuts[0].section.cov * 4 / 3 // of the modulus, which goes with the third power
 	arm := 3 * r.arm.RelativeSd()
 	cov := math.Sqrt(sumOfSquares(r.rules.stiffnessCoV.Value, section, arm, r.rules.modelCoV.Value))
-	law, err := chance.LognormalOf(float64(stiffness), cov)
+	law, err := chance.LognormalOf(1/sag, cov)
 	return sagLaw{law.Power(-1)}, err
 }
 
-// stiffnessOfTree is the force for each metre that the hang point goes down.
-func (r *rig) stiffnessOfTree() (quantity.Stiffness, error) {
-	whole, index, err := r.frameFrom(r.on.stem())
-	if err != nil {
-		return 0, err
+// givenByStem is how far the hang point goes down for 1 N, m/N, because the
+// stem below the limb bends: x^2 times the integral of dz/(E I), x the lever in plan
+// (elementary, as in Timoshenko & Gere, Mechanics of Materials, from memory).
+func (r *rig) givenByStem() float64 {
+	const pieces = 16
+	stem, top := r.on.stem(), r.limbs[len(r.limbs)-1].on.rises
+	step, sum := top/pieces, 0.0
+	for i := range pieces {
+		for _, g := range gaussPair {
+			wood := r.section(stem, (float64(i)+g)*step).mean
+			sum += step / 2 * 64 / (math.Pi * math.Pow(float64(min(wood.Upright, wood.Across)), 4))
+		}
 	}
-	analysis, err := whole.Analyse(frame.Options{ElementLength: elementLength})
-	if err != nil {
-		return 0, err
-	}
-	along := quantity.Length(min(float64(r.arm.Value), r.on.length()) + lineBefore(index, r.on))
-	return analysis.StiffnessAlong(frame.Place{Member: index[r.on], Along: along}, quantity.Vec3{Z: 1})
+	at := r.hangPoint()
+	return (at.X*at.X + at.Y*at.Y) * sum / r.species.wood.MOE.Value
 }
 
 func sumOfSquares(values ...float64) float64 {
