@@ -48,7 +48,7 @@ func newSite(k *knowledge.Base, rules rules, s *survey.Survey) ([]*tree, error) 
 func (t *tree) assess() []Hang {
 	var hangs []Hang
 	for i := range t.s.Hangs {
-		rig, err := t.newRig(i)
+		rig, err := t.rig(i)
 		if err != nil {
 			hangs = append(hangs, t.notComputed(i, err))
 			continue

@@ -170,7 +170,7 @@ func rigOf(s *survey.Survey, k *knowledge.Base, hang string) (*rig, error) {
 	for _, t := range site {
 		for i := range t.s.Hangs {
 			if t.s.Hangs[i].ID == hang {
-				return t.newRig(i)
+				return t.rig(i)
 			}
 			names = append(names, t.s.Hangs[i].ID)
 		}

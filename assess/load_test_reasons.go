@@ -43,7 +43,7 @@ func (r *rig) testedRig(test *survey.LoadTest) (*rig, error) {
 	}
 	for i := range r.s.Hangs {
 		if h := &r.s.Hangs[i]; h.ID == test.Hang && r.carriesHang(r.shapes[h.Member]) {
-			return r.newRig(i)
+			return r.rig(i)
 		}
 	}
 	return nil, nil

@@ -35,6 +35,7 @@ type rig struct {
 	pulls   map[pullKey]peak
 	drifts  map[quantity.Angle]quantity.Length // by amplitude, of a line of 1 m
 	clear   clearances
+	sag     *sagLaw
 }
 
 // limbPart is one limb of the load path with its sections: the first lies at
@@ -43,6 +44,19 @@ type limbPart struct {
 	on    *shape
 	until float64
 	cuts  []cut
+}
+
+// rig returns hang i with what its checks share. Where load tests of one hang
+// may be asked about from another it is kept; elsewhere a large site would keep too much.
+func (t *tree) rig(index int) (*rig, error) {
+	if r, ok := t.rigs[index]; ok {
+		return r, nil
+	}
+	r, err := t.newRig(index)
+	if err == nil && len(t.s.LoadTests) > 0 {
+		t.rigs[index] = r
+	}
+	return r, err
 }
 
 func (t *tree) newRig(index int) (*rig, error) {

@@ -15,12 +15,19 @@ type sagLaw struct{ chance.Lognormal }
 // fourth power of its diameter, the arm to the third, and the error of theory. Limb and
 // stem bend, the roots are rigid; the line's stretch is no part of it.
 func (r *rig) sagBefore() (sagLaw, error) {
+	if r.sag != nil {
+		return *r.sag, nil
+	}
 	sag := 1/float64(r.springs.vertical) + r.givenByStem()
 	section := r.limbs[0].cuts[0].section.cov * 4 / 3 // of the modulus, which goes with the third power
 	arm := 3 * r.arm.RelativeSd()
 	cov := math.Sqrt(sumOfSquares(r.rules.stiffnessCoV.Value, section, arm, r.rules.modelCoV.Value))
 	law, err := chance.LognormalOf(1/sag, cov)
-	return sagLaw{law.Power(-1)}, err
+	if err != nil {
+		return sagLaw{}, err
+	}
+	r.sag = &sagLaw{law.Power(-1)}
+	return *r.sag, nil
 }
 
 // givenByStem is how far the hang point goes down for 1 N, m/N, because the

@@ -17,7 +17,7 @@ import (
 type chanceCommand struct {
 	File    string `arg:"" help:"Survey document (JSON)."`
 	Hang    string `required:"" help:"The hang." placeholder:"ID"`
-	Samples int    `help:"Samples for each exposure, half about the likeliest failures and half plain; 0 for none." default:"40000"`
+	Samples int    `help:"Samples for each exposure, half about the likeliest failures and half plain; 0 for none." default:"20000"`
 	Seed    uint64 `help:"Seed of the samples; the same seed gives the same figures." default:"1"`
 	Inputs  bool   `help:"List all random inputs with their laws."`
 	JSON    bool   `name:"json" help:"Print the chances as JSON."`

@@ -215,3 +215,23 @@ func TestTabledMeetsTheLaw(t *testing.T) {
 		t.Error("a law without values was taken")
 	}
 }
+
+// As an input, a strength above a load has the distribution and the quantiles of Above.
+func TestLawAboveALoadIsATransform(t *testing.T) {
+	a := Above{Lognormal: Lognormal{Mu: 3, Sigma: 0.33}, Load: 25}
+	law := a.Law()
+	for z := -4.0; z <= 6; z += 0.5 {
+		x := law.At(z)
+		near(t, "chance above", 1-a.CDF(x), cdf(-z), 1e-6)
+		if x < a.Load || math.Abs(law.Deviate(x)-z) > 1e-6 {
+			t.Errorf("at %v: %v, back %v", z, x, law.Deviate(x))
+		}
+	}
+	near(t, "median", law.At(0), a.Quantile(0.5), 1e-9)
+}
+
+// A margin that is straight in the deviates is met exactly by its mean value.
+func TestMeanValueOfAStraightMargin(t *testing.T) {
+	p := problemOf(t, []Law{Normal{10, 1}, Normal{6, 2}}, func(x []float64) float64 { return x[0] - x[1] })
+	near(t, "index", p.MeanValue(), 4/math.Sqrt(5), 1e-9)
+}
