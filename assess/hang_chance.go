@@ -21,24 +21,6 @@ type ChanceOptions struct {
 	Progress func(done, total int)
 }
 
-// LeftOut names what no chance printed here covers.
-type LeftOut string
-
-// What a chance leaves out.
-const (
-	DefectsNobodySaw LeftOut = "defects-nobody-saw"
-	Misuse           LeftOut = "misuse"
-	GearDamage       LeftOut = "gear-damage"
-	RepeatedLoading  LeftOut = "repeated-load"
-	OtherLimbs       LeftOut = "other-limbs-falling"
-	OtherWays        LeftOut = "wind-jerk-stem-roots" // only of the chance in an assessment
-)
-
-// leftOut lists all of it.
-func leftOut() []LeftOut {
-	return []LeftOut{DefectsNobodySaw, Misuse, GearDamage, RepeatedLoading, OtherLimbs}
-}
-
 // HangChances is how likely the modelled parts of one hang fail, given that
 // the limb carries its own weight and has passed the planned load test.
 type HangChances struct {
@@ -158,34 +140,6 @@ func (o ChanceOptions) step(ctx context.Context, i, n int) func(done int) error 
 		}
 		return ctx.Err()
 	}
-}
-
-// rigOf finds a hang by its name with all that its checks share.
-func rigOf(s *survey.Survey, k *knowledge.Base, hang string) (*rig, error) {
-	site, err := newSite(k, rulesOf(k), s)
-	if err != nil {
-		return nil, err
-	}
-	var names []string
-	for _, t := range site {
-		for i := range t.s.Hangs {
-			if t.s.Hangs[i].ID == hang {
-				return t.rig(i)
-			}
-			names = append(names, t.s.Hangs[i].ID)
-		}
-	}
-	return nil, UnknownHang{hang, names}
-}
-
-// UnknownHang is the error of a name that no hang has.
-type UnknownHang struct {
-	Name  string
-	Known []string
-}
-
-func (u UnknownHang) Error() string {
-	return fmt.Sprintf("%q is no hang of this survey; expected one of %v", u.Name, u.Known)
 }
 
 // usedWithin is the greatest use of a hang that may be put up, or what was

@@ -39,9 +39,6 @@ type PlannedStep struct {
 	High quantity.Length `json:"sag_high_m"`
 }
 
-// SidewaysRiding is what a test straight down does not cover.
-const SidewaysRiding LeftOut = "sideways-riding"
-
 // PlanLoadTest plans the test of one hang for the greatest use within its limits,
 // or for what was asked for where there are none.
 func PlanLoadTest(s *survey.Survey, k *knowledge.Base, hang string) (LoadTestPlan, error) {
