@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"math"
 
 	"boughline/engine/chance"
 	"boughline/knowledge"
@@ -164,13 +165,20 @@ func (r *rig) exposureChance(u trial, e Exposure, o ChanceOptions, step func(int
 	if err != nil {
 		return ExposureChance{}, err
 	}
-	c := ExposureChance{Exposure: e, FirstOrder: system.Figure, Bound: chance.FigureOf(system.High), Inputs: h.inputs.list}
+	c := ExposureChance{Exposure: e, FirstOrder: told(system.Figure), Bound: told(chance.FigureOf(system.High)), Inputs: h.inputs.list}
 	c.Ways, c.Lost = h.waysToFail(system, keys)
 	if o.Samples == 0 {
 		return c, step(0)
 	}
 	c.Sampled, c.Plain, err = sampledChances(given, system, o, step)
 	return c, err
+}
+
+// told holds an index to where the laws still say something, and to what JSON
+// can carry.
+func told(f chance.Figure) chance.Figure {
+	f.Beta = math.Max(-greatestBeta, math.Min(greatestBeta, f.Beta))
+	return f
 }
 
 // sampledChances checks the first order in both ways, half of the samples each.

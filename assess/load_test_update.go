@@ -44,9 +44,9 @@ func (r *rig) afterTest(test *survey.LoadTest) (LoadTestUpdate, error) {
 	if err != nil {
 		return LoadTestUpdate{}, err
 	}
-	u := LoadTestUpdate{Stiffness: stiffness, Strength: strength, Chance: figures.GivenOwnWeight}
+	u := LoadTestUpdate{Stiffness: stiffness, Strength: strength, Chance: told(figures.GivenOwnWeight)}
 	if figures.GivenLoadTest != nil {
-		u.Chance = *figures.GivenLoadTest
+		u.Chance = told(*figures.GivenLoadTest)
 	}
 	return u, nil
 }

@@ -33,13 +33,19 @@ func (h *randomHang) caseOf(x []float64) randomCase {
 	}
 	c.dynamic = h.dynamic.at(float64(c.mass))
 	if p.arm != none {
-		near, far := float64(h.rig.arm.Low()), float64(h.rig.arm.High())
-		c.arm = (x[p.arm] - near) / (far - near)
+		near, far := h.rig.armEnds()
+		c.arm = (math.Max(0, x[p.arm]) - near) / (far - near)
 	}
 	if p.gust != none {
 		c.limbWind = x[p.drag] * h.onLimb.at(x[p.gust])
 	}
 	return c
+}
+
+// armEnds are the places along the limb of the near and the far unit cases.
+func (r *rig) armEnds() (near, far float64) {
+	end := r.on.length()
+	return math.Min(end, float64(r.arm.Low())), math.Min(end, float64(r.arm.High()))
 }
 
 // pull is the force on the hang point at a share of the amplitude: down, and

@@ -138,7 +138,7 @@ func (r *rig) limbInputs(in *randomInputs, p *randomPlaces) error {
 		return err
 	}
 	p.arm = none
-	if r.arm.Sd > 0 {
+	if near, far := r.armEnds(); far > near {
 		p.arm = in.add(RandomInput{Symbol: "l", Name: "arm from the face of the parent to the hang point", Law: "normal", Unit: "m", How: r.arm.How, Path: r.at + ".at"},
 			chance.Normal{Mean: float64(r.arm.Value), SD: float64(r.arm.Sd)})
 	}

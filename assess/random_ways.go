@@ -132,7 +132,7 @@ func (h *randomHang) seen(x []float64) float64 {
 }
 
 // ways picks for each check of each member the section that is likeliest to
-// fail, by the slope of its margin at the middle values; ways beyond greatestBeta are left out.
+// fail, by the slope of its margin at the middle values; ways beyond greatestBeta are left out, but for the likeliest.
 func (h *randomHang) ways(in chance.Inputs) []wayKey {
 	type place struct {
 		code Code
@@ -147,9 +147,13 @@ func (h *randomHang) ways(in chance.Inputs) []wayKey {
 			best[at], betas[at] = key, beta
 		}
 	})
+	least := math.Inf(1)
+	for _, beta := range betas {
+		least = math.Min(least, beta)
+	}
 	var list []wayKey
 	for at, key := range best {
-		if betas[at] < greatestBeta {
+		if betas[at] < greatestBeta || betas[at] == least {
 			list = append(list, key)
 		}
 	}

@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"fmt"
 	"math"
 
 	"boughline/engine/chance"
@@ -24,7 +25,7 @@ func (r *rig) sagBefore() (sagLaw, error) {
 	cov := math.Sqrt(sumOfSquares(r.rules.stiffnessCoV.Value, section, arm, r.rules.modelCoV.Value))
 	law, err := chance.LognormalOf(1/sag, cov)
 	if err != nil {
-		return sagLaw{}, err
+		return sagLaw{}, fmt.Errorf("the sag to expect cannot be told, as arm or thickness is too uncertain: %w", err)
 	}
 	r.sag = &sagLaw{law.Power(-1)}
 	return *r.sag, nil

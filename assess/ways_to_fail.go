@@ -21,7 +21,7 @@ func (h *randomHang) waysToFail(s chance.System, keys []wayKey) (ways []WayToFai
 			lost = append(lost, fmt.Sprintf("%s of %s", key.code, h.partOf(key)))
 			continue
 		}
-		ways = append(ways, WayToFail{Code: key.code, Part: h.partOf(key), Along: h.alongOf(key), Figure: point.Figure, At: h.designInputs(point)})
+		ways = append(ways, WayToFail{Code: key.code, Part: h.partOf(key), Along: h.alongOf(key), Figure: told(point.Figure), At: h.designInputs(point)})
 	}
 	slices.SortStableFunc(ways, func(a, b WayToFail) int { return cmp.Compare(a.Beta, b.Beta) })
 	return ways, lost
