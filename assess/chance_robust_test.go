@@ -35,7 +35,7 @@ func answers(s *survey.Survey, k *knowledge.Base, hang string) (err error) {
 	if _, err := json.Marshal([]any{chances, next, plan, result}); err != nil {
 		return err
 	}
-	if refused != nil && !strings.Contains(refused.Error(), "hardly bears the planned load test") {
+	if refused != nil && !strings.HasPrefix(refused.Error(), "no chance can be given: ") {
 		return refused
 	}
 	return nil

@@ -125,6 +125,9 @@ func ChanceOf(ctx context.Context, s *survey.Survey, k *knowledge.Base, hang str
 		if errors.Is(err, chance.ErrCannotHold) {
 			return HangChances{}, fmt.Errorf("no chance can be given: by its laws the limb hardly bears the planned load test of %.0f kg", float64(c.TestMass))
 		}
+		if errors.Is(err, chance.ErrNoDesignPoint) {
+			return HangChances{}, fmt.Errorf("no chance can be given: no likeliest failure was found; a diameter, a mass or the arm is too uncertain")
+		}
 		if err != nil {
 			return HangChances{}, fmt.Errorf("%s: %w", e.Code, err)
 		}

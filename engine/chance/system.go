@@ -18,10 +18,14 @@ type System struct {
 	Lost []error
 }
 
+// ErrNoDesignPoint says that the search for the likeliest failure of every way
+// came to no end.
+var ErrNoDesignPoint = errors.New("no way to fail has a design point")
+
 // FirstOrder returns the first-order reliability given what was seen. With it,
 // each way's design point is the likeliest point that fails and yet bore what was seen, and
 // the chance that of both planes there, over the chance of bearing it.
-// Errors: no way has a design point; what was seen could not hold (ErrCannotHold).
+// Errors: no way has a design point (ErrNoDesignPoint); what was seen could not hold (ErrCannotHold).
 // Source: Hohenbichler & Rackwitz, 1983, on parallel systems; bounds of Cornell, 1967 (both from
 // memory).
 func (g Given) FirstOrder() (System, error) {
@@ -42,7 +46,7 @@ func (g Given) FirstOrder() (System, error) {
 		s.High += point.Probability
 	}
 	if !found {
-		return System{}, fmt.Errorf("first-order reliability: no way to fail has a design point: %w", errors.Join(s.Lost...))
+		return System{}, fmt.Errorf("first-order reliability: %w: %w", ErrNoDesignPoint, errors.Join(s.Lost...))
 	}
 	s.Figure, s.High = FigureOf(s.Probability), math.Min(1, s.High)
 	return s, nil
