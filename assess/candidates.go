@@ -171,8 +171,10 @@ func (r *rig) ridersCandidate() candidate {
 // it comes out as now or well.
 func (r *rig) lookCandidates() []candidate {
 	var list []candidate
-	for _, reason := range r.lookReasons(r.people(r.clearTrial(r.asked))) {
-		if reason.Code == SignNotVisible || reason.Remark {
+	for _, reason := range r.toLookAt() {
+		switch reason.Code {
+		case LookMissing, LookBlocked, LookOld:
+		default:
 			continue
 		}
 		list = append(list, candidate{what: knowledge.LookEffort + reason.Zone, part: reason.Text, path: reason.Path, apply: func(v varied, how quantity.How, good float64) {

@@ -7,8 +7,8 @@ import (
 	"boughline/survey"
 )
 
-// rigOf finds a hang by its name with all that its checks share.
-func rigOf(s *survey.Survey, k *knowledge.Base, hang string) (*rig, error) {
+// rigNamed finds a hang by its name with all that its checks share.
+func rigNamed(s *survey.Survey, k *knowledge.Base, hang string) (*rig, error) {
 	site, err := newSite(k, rulesOf(k), s)
 	if err != nil {
 		return nil, err

@@ -106,7 +106,7 @@ type DesignInput struct {
 // ChanceOf works the chances of one hang out. It ends early with the error of
 // the context when that is done.
 func ChanceOf(ctx context.Context, s *survey.Survey, k *knowledge.Base, hang string, o ChanceOptions) (HangChances, error) {
-	r, err := rigOf(s, k, hang)
+	r, err := rigNamed(s, k, hang)
 	if err != nil {
 		return HangChances{}, err
 	}

@@ -85,7 +85,7 @@ func TestFirstOrderAndSamplesAgreeOnTenTrees(t *testing.T) {
 
 func seasonOf(t testing.TB, s *survey.Survey, k *knowledge.Base, o ChanceOptions) ExposureChance {
 	t.Helper()
-	r, err := rigOf(s, k, "oak-swing")
+	r, err := rigNamed(s, k, "oak-swing")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -147,7 +147,7 @@ func memberIndex(s *survey.Survey, id string) int {
 
 func hangOf(t *testing.T, s *survey.Survey, k *knowledge.Base) *randomHang {
 	t.Helper()
-	r, err := rigOf(s, k, "oak-swing")
+	r, err := rigNamed(s, k, "oak-swing")
 	if err != nil {
 		t.Fatal(err)
 	}

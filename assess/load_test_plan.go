@@ -42,7 +42,7 @@ type PlannedStep struct {
 // PlanLoadTest plans the test of one hang for the greatest use within its limits,
 // or for what was asked for where there are none.
 func PlanLoadTest(s *survey.Survey, k *knowledge.Base, hang string) (LoadTestPlan, error) {
-	r, err := rigOf(s, k, hang)
+	r, err := rigNamed(s, k, hang)
 	if err != nil {
 		return LoadTestPlan{}, err
 	}

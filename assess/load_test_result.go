@@ -18,7 +18,7 @@ type LoadTestResult struct {
 
 // JudgeLoadTest works out what follows from the tests of one hang.
 func JudgeLoadTest(s *survey.Survey, k *knowledge.Base, hang string) (LoadTestResult, error) {
-	r, err := rigOf(s, k, hang)
+	r, err := rigNamed(s, k, hang)
 	if err != nil {
 		return LoadTestResult{}, err
 	}

@@ -35,7 +35,7 @@ func setOf(millimetres float64) *survey.MeasuredLength {
 	return &survey.MeasuredLength{Value: quantity.Length(millimetres / 1000), How: quantity.Taped}
 }
 
-func outcomeWith(t *testing.T, s *survey.Survey, code Code) (Outcome, bool) {
+func judgedWith(t *testing.T, s *survey.Survey, code Code) (Outcome, bool) {
 	t.Helper()
 	h := assessFirst(t, s)
 	for _, r := range h.Reasons {
@@ -66,7 +66,7 @@ func TestLoadTestsAreJudged(t *testing.T) {
 		"a set that stays":           {survey.LoadTest{Steps: enough, Set: setOf(10)}, TestSet, Leave},
 		"within what a tape can err": {survey.LoadTest{Steps: []survey.LoadStep{stepOf(215, 6)}, Set: setOf(2)}, TestPassed, MayHang},
 	} {
-		got, said := outcomeWith(t, tested(t, c.test), c.code)
+		got, said := judgedWith(t, tested(t, c.test), c.code)
 		if got != c.want || !said {
 			t.Errorf("%s: %v, %s is %v; want %v", name, got, c.code, said, c.want)
 		}
@@ -77,7 +77,7 @@ func TestLoadTestsAreJudged(t *testing.T) {
 func TestAGoodTestDoesNotLiftABadOne(t *testing.T) {
 	s := tested(t, survey.LoadTest{Steps: []survey.LoadStep{stepOf(50, 1)}, Signs: []string{survey.TestCrack}, On: day(t, "2026-05-01")})
 	s.Trees[0].LoadTests = append(s.Trees[0].LoadTests, survey.LoadTest{Hang: s.Trees[0].Hangs[0].ID, On: s.Day, Steps: []survey.LoadStep{stepOf(215, 4)}, Set: setOf(0)})
-	if got, _ := outcomeWith(t, s, TestStopped); got != Leave {
+	if got, _ := judgedWith(t, s, TestStopped); got != Leave {
 		t.Errorf("outcome %v", got)
 	}
 	other := s.Trees[0].Hangs[0]
@@ -123,7 +123,7 @@ func TestSagToExpect(t *testing.T) {
 	for _, stem := range []float64{2000, 300} {
 		text := fmt.Sprintf(calibrationLimb, 39, stem, 200, 199.999, stem)
 		s := readSurvey(t, strings.Replace(text, `"tip": "200 mm taped"}`, fmt.Sprintf(`"tip": "%v mm taped", "bark": "0 mm ±0 mm calliper"}`, stem), 1))
-		r, err := rigOf(s, base(t), "h")
+		r, err := rigNamed(s, base(t), "h")
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -150,7 +150,7 @@ func TestSagToExpect(t *testing.T) {
 // a conjugate normal law by hand: 1/sd^2 adds up.
 func TestReadingsNarrowTheStiffness(t *testing.T) {
 	s := oak(t)
-	r, err := rigOf(s, base(t), "oak-swing")
+	r, err := rigNamed(s, base(t), "oak-swing")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -180,7 +180,7 @@ func TestReadingsNarrowTheStiffness(t *testing.T) {
 // A stronger test never lowers the strength that is left, and never raises the chance.
 func TestAStrongerTestNeverRaisesTheChance(t *testing.T) {
 	s := oak(t)
-	r, err := rigOf(s, base(t), "oak-swing")
+	r, err := rigNamed(s, base(t), "oak-swing")
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -76,7 +76,7 @@ type NextSteps struct {
 // would likely change the outcome or settle something open, then what likely lifts the limit
 // most, then what moves the index most, each for a minute of work.
 func MeasureNext(s *survey.Survey, k *knowledge.Base, hang string) (NextSteps, error) {
-	r, err := rigOf(s, k, hang)
+	r, err := rigNamed(s, k, hang)
 	if err != nil {
 		return NextSteps{}, err
 	}
@@ -133,7 +133,7 @@ func (r *rig) standingAfter(list []candidate, good float64) (Standing, error) {
 		effort, _ := r.k.Effort(c.what)
 		c.apply(v, effort.How, good)
 	}
-	again, err := rigOf(v.survey, r.k, r.h.ID)
+	again, err := rigNamed(v.survey, r.k, r.h.ID)
 	if err != nil {
 		return Standing{}, err
 	}

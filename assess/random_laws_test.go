@@ -13,7 +13,7 @@ import (
 // deviate it was asked at, and rises with it.
 func TestEveryLawOfAHangIsATransform(t *testing.T) {
 	k := base(t)
-	r, err := rigOf(oak(t), k, "oak-swing")
+	r, err := rigNamed(oak(t), k, "oak-swing")
 	if err != nil {
 		t.Fatal(err)
 	}
