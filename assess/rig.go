@@ -38,6 +38,13 @@ type rig struct {
 	sag     *sagLaw
 }
 
+// inHaste makes the checks hasty until what it returns is called.
+func (r *rig) inHaste() (end func()) {
+	before := r.hasty
+	r.hasty = true
+	return func() { r.hasty = before }
+}
+
 // limbPart is one limb of the load path with its sections: the first lies at
 // the union, the others beyond it up to where the load comes in.
 type limbPart struct {
