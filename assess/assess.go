@@ -48,7 +48,7 @@ func newSite(k *knowledge.Base, rules rules, s *survey.Survey) ([]*tree, error) 
 func (t *tree) assess() []Hang {
 	var hangs []Hang
 	for i := range t.s.Hangs {
-		rig, err := t.newRig(i)
+		rig, err := t.rig(i)
 		if err != nil {
 			hangs = append(hangs, t.notComputed(i, err))
 			continue
@@ -87,6 +87,7 @@ func (r *rig) assess() Hang {
 		h.Checks = append(h.Checks, c.result(r.askedOf(c), r.alone))
 	}
 	slices.SortStableFunc(h.Checks, func(a, b Check) int { return cmp.Compare(a.Margin, b.Margin) })
+	h.Chance = limbChances(h.Checks)
 	h.Reasons = r.reasons(h.Checks)
 	h.Outcome = r.ladder(&h, battery)
 	slices.SortStableFunc(h.Reasons, moreSerious)
@@ -106,6 +107,7 @@ func (r *rig) reasons(checks []Check) []Reason {
 	list = append(list, r.conditionReasons(r.clearTrial(used))...)
 	list = append(list, r.unionReasons()...)
 	list = append(list, r.gearReasons()...)
+	list = append(list, r.testReasons()...)
 	list = append(list, r.barkReasons()...)
 	list = append(list, r.neighbourReasons(people)...)
 	list = append(list, r.hazardReasons(people)...)
@@ -202,6 +204,8 @@ func checkChange(c *Check) Change {
 	switch c.Code {
 	case GearLink:
 		return Change{Code: ChangeGear}
+	case LoadTested:
+		return Change{Code: ChangeTest}
 	case SeatClearance, FootClearance:
 		return Change{Code: ChangeShorter}
 	case FallHeight:

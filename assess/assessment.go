@@ -21,16 +21,28 @@ type Assessment struct {
 
 // Hang is what follows for one hang.
 type Hang struct {
-	ID       string   `json:"id"`
-	Tree     string   `json:"tree"`
-	TreeName string   `json:"tree_name,omitempty"`
-	Species  string   `json:"species"`
-	Member   string   `json:"member"`
-	Asked    Use      `json:"asked"`
-	Outcome  Outcome  `json:"outcome"`
-	Limits   *Limits  `json:"limits,omitempty"` // for a rideable outcome
-	Reasons  []Reason `json:"reasons"`          // the governing one first
-	Checks   []Check  `json:"checks"`           // the least margin first
+	ID       string  `json:"id"`
+	Tree     string  `json:"tree"`
+	TreeName string  `json:"tree_name,omitempty"`
+	Species  string  `json:"species"`
+	Member   string  `json:"member"`
+	Asked    Use     `json:"asked"`
+	Outcome  Outcome `json:"outcome"`
+	// Chance is nil where the hang cannot be worked out.
+	Chance  *LimbChances `json:"chance,omitempty"`
+	Limits  *Limits      `json:"limits,omitempty"` // for a rideable outcome
+	Reasons []Reason     `json:"reasons"`          // the governing one first
+	Checks  []Check      `json:"checks"`           // the least margin first
+}
+
+// LimbChances is how likely the limb breaks in a year of outings at the use asked
+// for, given that it carries its own weight and passes the planned load test: the likelier of
+// the chance checks. It leaves out what LeftOut names, and wind, jerk, stem and roots.
+type LimbChances struct {
+	Probability float64   `json:"probability"`
+	Index       float64   `json:"index"` // of reliability, from 0 (it hardly bears its test) to 8
+	Target      float64   `json:"target_index"`
+	LeftOut     []LeftOut `json:"leaves_out"`
 }
 
 // Use is how a hang is to be used.

@@ -1,6 +1,7 @@
 package assess
 
 import (
+	"fmt"
 	"testing"
 
 	"boughline/knowledge"
@@ -31,6 +32,31 @@ func benchmarkAssess(b *testing.B, s *survey.Survey) {
 			b.Fatal(err)
 		}
 		b.ReportMetric(float64(len(a.Hangs)), "hangs")
+	}
+}
+
+// BenchmarkChance works the chances of one hang out over all its checks: four
+// exposures by first order, then with samples.
+func BenchmarkChance(b *testing.B) {
+	k, s := base(b), oak(b)
+	for _, samples := range []int{0, 40000} {
+		b.Run(fmt.Sprintf("samples=%d", samples), func(b *testing.B) {
+			for b.Loop() {
+				if _, err := ChanceOf(b.Context(), s, k, "oak-swing", ChanceOptions{Samples: samples, Seed: 1}); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
+// BenchmarkMeasureNext judges a hang anew for all that was measured by eye.
+func BenchmarkMeasureNext(b *testing.B) {
+	k, s := base(b), demoSite(b)
+	for b.Loop() {
+		if _, err := MeasureNext(s, k, "hornbeam-swing"); err != nil {
+			b.Fatal(err)
+		}
 	}
 }
 

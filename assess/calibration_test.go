@@ -46,6 +46,11 @@ func TestHouseCalibration(t *testing.T) {
 // assessOne reads a survey with one hang and assesses it.
 func assessOne(t *testing.T, text string) Hang {
 	t.Helper()
+	return assessFirst(t, readSurvey(t, text))
+}
+
+func readSurvey(t *testing.T, text string) *survey.Survey {
+	t.Helper()
 	k, err := knowledge.Load()
 	if err != nil {
 		t.Fatal(err)
@@ -57,7 +62,7 @@ func assessOne(t *testing.T, text string) Hang {
 	if problems := Problems(s, k); len(problems) > 0 {
 		t.Fatal(problems)
 	}
-	return assessFirst(t, s)
+	return s
 }
 
 func checkOf(t *testing.T, h Hang, code Code) Check {

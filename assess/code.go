@@ -19,6 +19,7 @@ const (
 	GearLink        Code = "gear-link"
 	LimbChance      Code = "limb-chance"
 	UnionChance     Code = "union-chance"
+	LoadTested      Code = "load-tested"
 	SeatClearance   Code = "seat-clearance"
 	FootClearance   Code = "foot-clearance"
 	StemClearance   Code = "stem-clearance"
@@ -67,6 +68,10 @@ const (
 	SurfaceRating     Code = "fall-above-surface-rating"
 	LineGoesSlack     Code = "line-goes-slack"
 	NoUseFits         Code = "no-use-fits"
+	TestStopped       Code = "load-test-stopped"
+	TestSags          Code = "load-test-sags"
+	TestSet           Code = "load-test-set"
+	TestNotRead       Code = "load-test-not-read"
 )
 
 // Remarks: they change nothing.
@@ -85,6 +90,8 @@ const (
 	HeightAssumed     Code = "height-assumed"
 	GustVoid          Code = "stood-gust-void"
 	RootsByMass       Code = "root-plate-by-stem-mass"
+	TestPassed        Code = "load-test-passed"
+	TestLapsed        Code = "load-test-lapsed"
 )
 
 // Changes that would alter an outcome.
@@ -114,4 +121,5 @@ const (
 	ChangeDeeperFill        = "softer-ground"
 	ChangeMovePeople        = "move-people"
 	ChangeMoveThing         = "move-obstacle"
+	ChangeTest              = "test-again"
 )

@@ -3,6 +3,7 @@ package assess
 import (
 	"math"
 
+	"boughline/engine/frame"
 	"boughline/engine/wood"
 	"boughline/knowledge"
 	"boughline/quantity"
@@ -70,7 +71,11 @@ func (r *rig) acrossGrainChecker(part *limbPart, bends []bend) checker {
 // tension is the stress across the grain from a moment that straightens, by
 // theory.
 func (b *bend) tension(straightening float64, side scenario) float64 {
-	outline := b.cut.outline(side).Outer
+	return b.tensionIn(b.cut.outline(side).Outer, straightening)
+}
+
+// tensionIn is the same in a given outline.
+func (b *bend) tensionIn(outline frame.Ellipse, straightening float64) float64 {
 	moment := quantity.Moment(straightening)
 	across, err := wood.AcrossGrainOfRound(wood.MomentExtremes{First: moment, Second: moment}, min(outline.Upright, outline.Across), b.radius)
 	if err != nil { // radius and diameter are positive by construction

@@ -50,6 +50,18 @@ func (r *rig) leastBeta(known betas, u trial, c *cut, side scenario) float64 {
 	return beta
 }
 
+// limbChances is the likeliest failure among the chance checks of a hang.
+func limbChances(checks []Check) *LimbChances {
+	var least *LimbChances
+	for _, c := range checks {
+		isChance := c.Code == UnionChance || c.Code == LimbChance
+		if isChance && (least == nil || c.Capacity < least.Index) {
+			least = &LimbChances{Probability: chance.Probability(c.Capacity), Index: c.Capacity, Target: c.Demand, LeftOut: append(leftOut(), OtherWays)}
+		}
+	}
+	return least
+}
+
 // betas remembers the indices of one check by all that they depend on.
 type betas map[betaKey]float64
 
@@ -192,7 +204,7 @@ func (r *rig) chanceTerms(u trial, c *cut) []Term {
 	list = append(list, Term{Symbol: "p_0", Name: "chance of failure in a year, own weight carried", Value: figures.GivenOwnWeight.Probability, Unit: "1"})
 	if g := figures.GivenLoadTest; g != nil {
 		list = append(list, Term{Symbol: "p", Name: "chance of failure in a year, load test passed", Value: g.Probability, Unit: "1",
-			Note: "modelled loads and strengths only: not defects nobody saw, misuse or damaged gear"})
+			Note: chanceCovers})
 	}
 	return list
 }

@@ -13,6 +13,7 @@ func (r *rig) battery() battery {
 	b := battery{calm: r.windCheckers(), space: r.spaceCheckers()}
 	b.lighter = append(r.gearCheckers(), r.strengthCheckers()...) // the quickest first
 	b.lighter = append(b.lighter, r.chanceCheckers()...)
+	b.lighter = append(b.lighter, r.testCheckers()...)
 	return b
 }
 
@@ -48,6 +49,7 @@ func (r *rig) alone(c checker) Outcome {
 // check. At the favourable ends of the measurements it tells whether measuring
 // better could make it pass.
 func (r *rig) cured(c checker, side scenario) bool {
+	defer r.inHaste()()
 	u := r.asked
 	switch c.cure {
 	case byLighter:
@@ -89,6 +91,7 @@ func (r *rig) calm() quantity.Speed {
 // reports false where there is none. At the favourable ends of the measurements
 // it tells whether measuring better could show one.
 func (r *rig) greatestUse(b battery, side scenario) (trial, bool) {
+	defer r.inHaste()()
 	u, ok := r.greatestSpace(b.space, side)
 	if !ok {
 		return u, false

@@ -30,6 +30,7 @@ func Prospects(s *survey.Survey, k *knowledge.Base) ([]Prospect, error) {
 	}
 	list := make([]Prospect, len(site))
 	for i, t := range site {
+		t.hangs = s.Trees[i].Hangs // a load test of one of them still speaks of its limb
 		list[i] = Prospect{t}
 	}
 	return list, nil

@@ -35,6 +35,14 @@ type rig struct {
 	pulls   map[pullKey]peak
 	drifts  map[quantity.Angle]quantity.Length // by amplitude, of a line of 1 m
 	clear   clearances
+	sag     *sagLaw
+}
+
+// inHaste makes the checks hasty until what it returns is called.
+func (r *rig) inHaste() (end func()) {
+	before := r.hasty
+	r.hasty = true
+	return func() { r.hasty = before }
 }
 
 // limbPart is one limb of the load path with its sections: the first lies at
@@ -45,8 +53,21 @@ type limbPart struct {
 	cuts  []cut
 }
 
+// rig returns hang i with what its checks share. Where load tests of one hang
+// may be asked about from another it is kept; elsewhere a large site would keep too much.
+func (t *tree) rig(index int) (*rig, error) {
+	if r, ok := t.rigs[index]; ok {
+		return r, nil
+	}
+	r, err := t.newRig(index)
+	if err == nil && len(t.s.LoadTests) > 0 {
+		t.rigs[index] = r
+	}
+	return r, err
+}
+
 func (t *tree) newRig(index int) (*rig, error) {
-	r := t.emptyRig(&t.s.Hangs[index], element(t.path+".hangs", index))
+	r := t.emptyRig(&t.hangs[index], element(t.path+".hangs", index))
 	r.findShared()
 	if r.on.parent == nil {
 		return nil, fmt.Errorf("%s.member: %q is the stem; a swing hangs from a limb", r.at, r.h.Member)

@@ -70,7 +70,7 @@ func (r *rig) momentStood(g *survey.Gust) quantity.Moment {
 // byStemMass is the low estimate of the overturning resistance from the mass
 // of the stem, with the weakest of the slopes read.
 func (r *rig) byStemMass() quantity.Moment {
-	slope, scatter := r.k.Parameter(knowledge.RootPlateHemlock), r.k.Parameter(knowledge.RootPlateVariation)
+	slope, scatter := r.slopeOfRoots()
 	low, err := rootplate.MassResistance{
 		StemMass: r.stemMass(), PerMassNewtonMetrePerKg: slope.Value, Scatter: scatter.Value,
 	}.Low()
@@ -78,6 +78,21 @@ func (r *rig) byStemMass() quantity.Moment {
 		return 0
 	}
 	return low
+}
+
+// slopeOfRoots is the overturning moment for each kilogram of stem, the weakest
+// read, with its scatter.
+func (r *rig) slopeOfRoots() (slope, scatter source.Fact) {
+	return r.k.Parameter(knowledge.RootPlateHemlock), r.k.Parameter(knowledge.RootPlateVariation)
+}
+
+// readSlopesOfRoots lists the same of every species read.
+func (r *rig) readSlopesOfRoots() (slopes []source.Fact, scatter source.Fact) {
+	for _, key := range []string{knowledge.RootPlateHemlock, knowledge.RootPlateRedcedar, knowledge.RootPlateSpruce, knowledge.RootPlateLodgepole} {
+		slopes = append(slopes, r.k.Parameter(key))
+	}
+	_, scatter = r.slopeOfRoots()
+	return slopes, scatter
 }
 
 // stemMass is the green mass of the stem as surveyed, at its low length and

@@ -23,7 +23,11 @@ type rules struct {
 	ownMassFactor, sideBranchStart, tipShare source.Fact
 	ownMassCoV, ownMassLogError              source.Fact
 	// Chance and evidence.
-	modelCoV, targetBeta, testFactor, lastingCoV source.Fact
+	modelMean, modelCoV, targetBeta, testFactor, lastingCoV source.Fact
+	testSteps, testHold, testSet, stiffnessCoV              source.Fact
+	diameterCorrelation, weighedCoV                         source.Fact
+	amplitudeSd, slackMean, gustBeyond, gustCoV             source.Fact
+	ridesPerOuting, groupsPerOuting, outingsPerSeason       source.Fact
 	// Space.
 	spaceAmplitude, allowance, leastSpace source.Fact // deg
 	seatClearance, footClearance          source.Fact // m
@@ -59,8 +63,14 @@ func rulesOf(k *knowledge.Base) rules {
 		ownMassFactor: p(knowledge.LimbMassFactor), sideBranchStart: p(knowledge.SideBranchStart), tipShare: p(knowledge.TipShare),
 		ownMassCoV: p(knowledge.OwnMassVariationGirths), ownMassLogError: p(knowledge.LimbVolumeLogError),
 
-		modelCoV: p(knowledge.ModelErrorVariation), targetBeta: p(knowledge.TargetReliability),
+		modelMean: p(knowledge.ModelErrorMean), modelCoV: p(knowledge.ModelErrorVariation), targetBeta: p(knowledge.TargetReliability),
 		testFactor: p(knowledge.LoadTestFactor), lastingCoV: p(knowledge.LastingVariation),
+		testSteps: p(knowledge.LoadTestSteps), testHold: p(knowledge.LoadTestHold), testSet: p(knowledge.LoadTestSet),
+		stiffnessCoV:        p(knowledge.StiffnessVariation),
+		diameterCorrelation: p(knowledge.DiameterCorrelation), weighedCoV: p(knowledge.RiderWeighedVariation),
+		amplitudeSd: p(knowledge.AmplitudeDeviation), slackMean: p(knowledge.SlackMean),
+		gustBeyond: p(knowledge.GustBeyondStop), gustCoV: p(knowledge.GustVariation),
+		ridesPerOuting: p(knowledge.RidesPerOuting), groupsPerOuting: p(knowledge.GroupsPerOuting), outingsPerSeason: p(knowledge.OutingsPerSeason),
 
 		spaceAmplitude: p(knowledge.SpaceAmplitude), allowance: p(knowledge.AmplitudeAllowance), leastSpace: p(knowledge.LeastSpaceAmplitude),
 		seatClearance: p(knowledge.GroupSeatClearance), footClearance: p(knowledge.FootClearance),

@@ -19,7 +19,9 @@ type tree struct {
 	order   []*shape // parents before children
 	species species
 	sway    *treeSway // worked out when first asked for
-	site    []*tree   // all trees of the survey, this one among them
+	hangs   []survey.Hang // those that load tests may speak of
+	rigs    map[int]*rig
+	site    []*tree // all trees of the survey, this one among them
 	tall    quantity.Length
 	frames  map[*shape]*limbFrame
 	joined  *space.Terrain // the spot heights about the tree, joined when first asked for
@@ -34,7 +36,8 @@ type species struct {
 }
 
 func newTree(k *knowledge.Base, r rules, s *survey.Survey, index int) (*tree, error) {
-	t := &tree{k: k, rules: r, survey: s, s: &s.Trees[index], path: element("trees", index), frames: map[*shape]*limbFrame{}}
+	t := &tree{k: k, rules: r, survey: s, s: &s.Trees[index], path: element("trees", index), frames: map[*shape]*limbFrame{}, rigs: map[int]*rig{}}
+	t.hangs = t.s.Hangs
 	t.shapes = make(map[string]*shape, len(t.s.Members))
 	for i := range t.s.Members {
 		t.place(i)

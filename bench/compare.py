@@ -16,6 +16,7 @@ import scipy
 import elastic_pendulum
 import limb_calculix
 import limb_frame
+import monte_carlo
 
 CASES = pathlib.Path(__file__).parent.parent / "work" / "testdata" / "cases"
 ELEMENT = 0.185  # m; makes 41 elements with a node at every load
@@ -35,7 +36,7 @@ def seconds(run, times):
 
 def go_side(path):
     """Benchmarks by name, of several runs the fastest. Run on one processor,
-    names have no suffix."""
+    names have no suffix, on two -2."""
     rows = {}
     for line in pathlib.Path(path).read_text().splitlines():
         match = re.match(r"Benchmark(\S+)\s+\d+\s+(.*)", line)
@@ -109,11 +110,30 @@ def limb(go):
         show("CalculiX, whole process, for information", spent, f"tip {off(limb_calculix.run(folder)):.1e} off")
 
 
+def sampling(go):
+    print("Plain Monte Carlo of a limb in bending, six inputs (rel_limb_01)")
+    case = json.loads((CASES / "rel_limb_01.json").read_text())
+    best = 0
+    for chunk in (1_000, 4_000, 16_000, 50_000, 250_000, 1_000_000):
+        chance, samples = monte_carlo.run(case, 1_000_000, chunk)
+        rate = samples / seconds(lambda: monte_carlo.run(case, 1_000_000, chunk), 25)
+        best = max(best, rate)
+        print(f"  NumPy, chunks of {chunk:<43,}{rate / 1e6:10.1f} million samples/s, chance {chance:.5f}")
+    rates = {}
+    for name, row in go.items():
+        if name.startswith("PlainMonteCarloOfTheCase"):
+            rates[name] = row["samples"] / (row["ns/op"] / 1e9)
+            print(f"  Go, {'two cores' if name.endswith('-2') else 'one core':<57}{rates[name] / 1e6:10.1f} million samples/s, chance {row['chance']:.5f}")
+    one, two = rates["PlainMonteCarloOfTheCase"], rates.get("PlainMonteCarloOfTheCase-2")
+    print(f"  ratio, one core against the best of NumPy: {one / best:.1f}" + (f"; two cores against one: {two / one:.2f}" if two else ""))
+
+
 def main():
     go = go_side(sys.argv[1])
     print(f"# Python {sys.version.split()[0]} at {sys.executable}, numpy {np.__version__}, scipy {scipy.__version__}, {linear_algebra()}")
     pendulum(go)
     limb(go)
+    sampling(go)
 
 
 if __name__ == "__main__":

@@ -11,5 +11,8 @@ trap 'rm -f "$timings"' EXIT
 echo "# $(date -u +%Y-%m-%dT%H:%MZ), $(sed -n 's/^model name[^:]*: //p' /proc/cpuinfo | head -1), $(nproc) cores, load $(cut -d' ' -f1-3 /proc/loadavg), $(go version | cut -d' ' -f3)"
 # Short runs on both sides, so that the least of them is one nobody disturbed.
 GOMAXPROCS=1 go test -run '^$' -bench 'ElasticTwoPeriods|KinkedLimb' -benchtime 100x -count 100 ./engine/swing ./engine/frame >"$timings"
+# Here the second core is part of the question.
+GOMAXPROCS=1 go test -run '^$' -bench PlainMonteCarloOfTheCase -benchtime 20x -count 20 ./work >>"$timings"
+GOMAXPROCS=2 go test -run '^$' -bench PlainMonteCarloOfTheCase -benchtime 20x -count 20 ./work >>"$timings"
 # A core type or a cache size set for OpenBLAS would hold NumPy back.
 env -u OPENBLAS_CORETYPE -u OPENBLAS_L2_SIZE OPENBLAS_NUM_THREADS=1 OMP_NUM_THREADS=1 "$PYTHON" -B bench/compare.py "$timings"

@@ -47,6 +47,9 @@ func hang(h assess.Hang, whole bool) string {
 		b.WriteString(hanging("  limits", limits(*h.Limits), column))
 	}
 	b.WriteString(reasons(h.Reasons, whole))
+	if h.Chance != nil {
+		b.WriteString(hanging("  chance", wording.LimbChances(*h.Chance), column))
+	}
 	if whole {
 		b.WriteString(checkTable(h.Checks))
 	} else if least := leastThatHolds(h.Checks); least != "" {

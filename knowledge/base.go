@@ -40,6 +40,7 @@ type Base struct {
 	terrain       []Terrain
 	beaufort      []Beaufort
 	methods       []method
+	efforts       []Effort
 }
 
 // Load reads the embedded tables. It reports every fault of every table at
@@ -75,6 +76,7 @@ func load(files fs.FS) (*Base, error) {
 		terrain:      loadTerrain(l),
 		beaufort:     loadBeaufort(l),
 		methods:      loadMethods(l),
+		efforts:      loadEfforts(l),
 	}
 	b.parameterKeys = loadParameters(l, b.parameters)
 	b.signByID = indexSigns(b.signs)

@@ -20,7 +20,7 @@ var siUnits = map[string]siUnit{
 	"N": {1, "N"}, "kN": {1000, "N"}, "N m": {1, "N m"}, "N m/kg": {1, "N m/kg"},
 	"Pa": {1, "Pa"}, "MPa": {1e6, "Pa"},
 	"deg": {math.Pi / 180, "rad"}, "m/s": {1, "m/s"}, "kt": {1852.0 / 3600, "m/s"},
-	"s": {1, "s"}, "month": {1, "month"},
+	"s": {1, "s"}, "min": {1, "min"}, "month": {1, "month"},
 }
 
 // number reads a finite number.

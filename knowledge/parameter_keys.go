@@ -156,6 +156,11 @@ const ( // Swing and riders.
 	RiderWeighedVariation  = "rider-weighed-variation"
 	AmplitudeDeviation     = "amplitude-deviation"
 	SlackMean              = "slack-mean"
+	RidesPerOuting         = "rides-per-outing"
+	GroupsPerOuting        = "groups-per-outing"
+	OutingsPerSeason       = "outings-per-season"
+	GustBeyondStop         = "gust-beyond-stop"
+	GustVariation          = "gust-variation"
 	ModelErrorMean         = "model-error-mean"
 	ModelErrorVariation    = "model-error-variation"
 	TargetReliability      = "target-reliability"
@@ -165,6 +170,9 @@ const ( // Swing and riders.
 
 	// Evidence and the day.
 	LoadTestFactor   = "load-test-factor"
+	LoadTestSteps    = "load-test-steps"
+	LoadTestHold     = "load-test-hold"
+	LoadTestSet      = "load-test-set"
 	LastingMean      = "lasting-mean"
 	LastingVariation = "lasting-variation"
 	DatedLookMonths  = "dated-look-months"

@@ -7,6 +7,19 @@ import (
 	"boughline/quantity"
 )
 
+func TestEveryZoneAndMeasurementTakesTime(t *testing.T) {
+	b := base(t)
+	for _, what := range []string{LimbDiameterEffort, LimbGirthsEffort, StemDiameterEffort, ParentDiameterEffort, ArmEffort, LimbBarkEffort, RidersEffort,
+		LookEffort + "crown", LookEffort + "limb", LookEffort + "union", LookEffort + "stem", LookEffort + "base", LookEffort + "root_plate", LookEffort + "ground", LookEffort + "surroundings"} {
+		if e, ok := b.Effort(what); !ok || !(e.Minutes.Value > 0) || e.Minutes.Unit != "min" {
+			t.Errorf("%s: %+v, %v", what, e, ok)
+		}
+	}
+	if _, ok := b.Effort("luck"); ok {
+		t.Error("luck takes time")
+	}
+}
+
 // CDC growth charts 2000 (Kuczmarski et al. 2002), body mass in kg.
 func TestMassByAge(t *testing.T) {
 	b := base(t)

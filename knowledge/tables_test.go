@@ -21,7 +21,7 @@ func TestRowCountsAndColumnSums(t *testing.T) {
 		sums  map[string]float64
 	}{
 		{"sources", 232, nil},
-		{"parameters", 154, map[string]float64{"value": 6384.231301, "low": 6260.779301, "high": 6492.949301}},
+		{"parameters", 162, map[string]float64{"value": 6536.531301, "low": 6315.939301, "high": 7079.549301}},
 		{"wood", 241, map[string]float64{
 			"mor_mpa": 12048.5, "mor_low_mpa": 2016.9, "mor_sd_mpa": 482.34, "moe_mpa": 1926990,
 			"proportional_limit_mpa": 1583.6, "compression_mpa": 5083.2, "shear_mpa": 1436.62,
@@ -45,6 +45,7 @@ func TestRowCountsAndColumnSums(t *testing.T) {
 		{"surfaces", 11, map[string]float64{"rated_fall_m": 16.1, "loose_depth_m": 1.62}},
 		{"terrain", 5, map[string]float64{"roughness_m": 1.363, "least_height_m": 19}},
 		{"beaufort", 8, map[string]float64{"low_kt": 208, "high_kt": 249, "mean_m_s": 116.08}},
+		{"effort", 15, map[string]float64{"minutes": 87, "low": 44, "high": 181}},
 		{"methods", 22, map[string]float64{"value": 152.1}},
 	} {
 		records := readTable(t, c.table)
@@ -142,6 +143,8 @@ func TestLoadRefusesFaults(t *testing.T) {
 		{"age in parts", "riders", "male-3,3,", "male-3,3.5,", "not a whole number"},
 		{"unknown material", "gear", ",textile,", ",string,", `the material "string"`},
 		{"unknown way of measuring", "methods", "taped-any,taped,", "taped-any,guessed,", `"guessed" is no way`},
+		{"unknown way to measure better", "effort", "arm,laser,", "arm,guessed,", `"guessed" is no way`},
+		{"work without time", "effort", "arm,laser,3,2,", "arm,laser,3,0,", "expected more than 0"},
 		{"unknown zone", "signs", "crown-01,crown,", "crown-01,roof,", `zone is "roof"`},
 		{"unknown urgency", "signs", ",look_closer,tree,", ",soon,tree,", `urgency is "soon"`},
 		{"unknown scope", "signs", ",look_closer,tree,", ",look_closer,wood,", `scope is "wood"`},

@@ -55,6 +55,9 @@ func (c *checker) checkTree(at path, tree *Tree) {
 	for at, finding := range items(c, at.field("findings"), tree.Findings) {
 		c.checkFinding(at, finding)
 	}
+	for at, test := range items(c, at.field("load_tests"), tree.LoadTests) {
+		c.checkLoadTest(at, test)
+	}
 	c.checkPlaces(at, tree)
 }
 

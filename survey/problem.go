@@ -60,6 +60,7 @@ const (
 	CodeCrown          = "crown"
 	CodeStrength       = "strength-twice"
 	CodeAges           = "ages"
+	CodeLoadStep       = "load-step"
 	CodeDayOrder       = "day-order"
 	CodeMisfit         = "misfit" // the schema let pass what the types cannot hold, a fault of the program
 )

@@ -55,6 +55,8 @@ var lengths = map[string]span[quantity.Length]{
 	"Hang.line":           {0.3, 40},
 	"Hang.height":         {0.3, 130},
 	"Hang.slack":          {0, 5},
+	"LoadTest.set":        {0, 3},
+	"LoadStep.sag":        {0, 5},
 	"Ground.depth_loose":  {0, 2},
 	"Lie.depth_loose":     {0, 2},
 	"SpotHeight.distance": {0, 200},
@@ -87,8 +89,9 @@ var angles = map[string]span[quantity.Angle]{
 
 // masses holds the range of every mass, in kg.
 var masses = map[string]span[quantity.Mass]{
-	"Riders.each": {3, 250},
-	"Riders.seat": {0, 250},
+	"Riders.each":   {3, 250},
+	"Riders.seat":   {0, 250},
+	"LoadStep.mass": {1, 10000},
 }
 
 // speeds holds the range of every speed, in m/s.
@@ -98,6 +101,7 @@ var speeds = map[string]span[quantity.Speed]{
 
 // forces holds the range of every force, in N.
 var forces = map[string]span[quantity.Force]{
+	"LoadStep.pull":        {10, 1e5},
 	"Mark.strength":        {100, 1e6},
 	"Part.axial_stiffness": {100, 1e9},
 }

@@ -41,6 +41,10 @@ func (c *checker) checkReferences(at path, tree *Tree) {
 		c.checkReference(at.field("member"), f.Member, members)
 	}
 	c.checkHangReferences(at.field("hangs"), tree.Hangs, members)
+	hangs := targetsOf(c, "hang of this tree", at.field("hangs"), tree.Hangs, func(h *Hang) string { return h.ID })
+	for at, test := range items(c, at.field("load_tests"), tree.LoadTests) {
+		c.checkReference(at.field("hang"), test.Hang, hangs)
+	}
 }
 
 func (c *checker) checkHangReferences(list path, hangs []Hang, members targets) {

@@ -71,6 +71,8 @@ type Tree struct {
 	Obstacles []Obstacle `json:"obstacles,omitempty"`
 	WayIn     []Spot     `json:"way_in,omitempty"`
 	Hangs     []Hang     `json:"hangs,omitempty"`
+	// LoadTests are those of the hangs; each speaks for its own day alone.
+	LoadTests []LoadTest `json:"load_tests,omitempty"`
 	Note      string     `json:"note,omitempty"`
 }
 

@@ -116,3 +116,14 @@ func TestEvidenceOfARuledOutLoad(t *testing.T) {
 		t.Errorf("%s, error %v", data, err)
 	}
 }
+
+// Against 2 sin^2(x/2), which keeps its digits near 0 (elementary identity), on both
+// sides of the right angle at which the series ends.
+func TestVersine(t *testing.T) {
+	for x := -3.0; x <= 3; x += 0.01 {
+		half := math.Sin(x / 2)
+		if want := 2 * half * half; math.Abs(versine(x)-want) > 2e-14*want {
+			t.Errorf("1 - cos %v = %.17g, want %.17g", x, versine(x), want)
+		}
+	}
+}

@@ -31,6 +31,11 @@ var bases = map[assess.Code]string{
 	assess.BarkPressed:       "advice, no limit: bond of bark to wood, Vilkovsky 2022; one day at most is common practice, no published source",
 	assess.BarkUncovered:     "advice, no limit: bond of bark to wood, Vilkovsky 2022; one day at most is common practice, no published source",
 	assess.StemSways:         "vibration of a single mode; within 20 % of it (house)",
+	assess.TestStopped:       "common practice, no published source: a sound, a crack, a curve or a movement ends the test and the hang",
+	assess.TestSags:          "house rule: sag above the band of nine limbs in ten speaks of something that was not seen",
+	assess.TestSet:           "house rule: wood that stays bent has been strained past its elastic range",
+	assess.TestPassed:        "proof load known with error, as in Ditlevsen & Madsen 1996 (from memory); readings weighed by their errors",
+	assess.TestLapsed:        "house rule: a load test speaks for its own day",
 	assess.WoodFallback:      "house rule: the lowest strength of the group",
 	assess.WoodSourcesDiffer: "house rule: the lowest strength of the sources",
 }

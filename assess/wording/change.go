@@ -28,6 +28,7 @@ var changes = map[string]string{
 	assess.ChangeDescribe:          "describe it",
 	assess.ChangeDeeperFill:        "softer ground or a lower swing",
 	assess.ChangeMovePeople:        "another waiting place or way in",
+	assess.ChangeTest:              "hang the whole test mass, and read sag and set",
 	assess.ChangeMoveThing:         "another swing direction, or move it",
 }
 

@@ -42,6 +42,12 @@ var reasons = map[assess.Code]string{
 	assess.DepthNotMeasured:  "How deep the fill lies was not measured; %s is rated for its depth.",
 	assess.SurfaceRating:     "The height of fall is above what %s is rated for: a stated departure that the person in charge signs for.",
 	assess.LineGoesSlack:     "At 90 degrees and beyond the line goes slack and catches with a jerk. Such an amplitude is refused.",
+	assess.TestStopped:       "A load test was stopped at this limb: %s. Nothing is hung from it, whatever the day.",
+	assess.TestSags:          "Under a load test limb %s went down farther than nineteen sound limbs in twenty would. Nothing is hung from it, whatever the day.",
+	assess.TestSet:           "After a load test limb %s did not come back up. Nothing is hung from it, whatever the day.",
+	assess.TestNotRead:       "A load test was made today, but the sag at its steps or the set after it was not read.",
+	assess.TestPassed:        "Limb %s has stood the load test of today: straight down, at that moment, until the day ends. It lifts no finding.",
+	assess.TestLapsed:        "The load test of %s has lapsed; each day needs its own.",
 	assess.NoUseFits:         "No lighter, lower or calmer use meets all checks together.",
 	assess.BarkPressed:       "%s bears on the bark; a cover is stated. One day at most, then down.",
 	assess.BarkUncovered:     "%s bears on bare bark: put a sleeve, a pad or a wider strap between. One day at most, then down.",
@@ -68,6 +74,8 @@ func Reason(r assess.Reason) string {
 		return fmt.Sprintf("%s: %s", r.Text, r.Fungus)
 	case inspection[r.Code] != nil:
 		return inspection[r.Code](r)
+	case r.Code == assess.TestStopped:
+		return fmt.Sprintf(reasons[r.Code], StopSign(r.Text))
 	case r.Code == assess.LookMissing || r.Code == assess.LookBlocked || r.Code == assess.LookOld:
 		return fmt.Sprintf(reasons[r.Code], zone(r.Zone, r.Text))
 	}

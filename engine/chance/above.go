@@ -33,6 +33,21 @@ func (a Above) Quantile(p float64) float64 {
 	return a.Lognormal.At(-distuv.UnitNormal.Quantile((1 - p) * a.Survival()))
 }
 
+// Law returns the law of the strength that exceeds the load, as an input; the
+// fields of Above itself are those of the law before.
+func (a Above) Law() Law { return exceeding{a, a.Survival()} }
+
+type exceeding struct {
+	above    Above
+	survival float64
+}
+
+func (e exceeding) At(z float64) float64 { return e.above.Lognormal.At(Beta(cdf(-z) * e.survival)) }
+
+func (e exceeding) Deviate(x float64) float64 {
+	return Beta(math.Min(1, cdf(-e.above.Lognormal.Deviate(x))/e.survival))
+}
+
 // Moments returns mean and standard deviation.
 func (a Above) Moments() (mean, sd float64) {
 	share := func(order float64) float64 { return cdf(order*a.Sigma-a.cut()) / a.Survival() }

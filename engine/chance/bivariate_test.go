@@ -35,6 +35,15 @@ func TestBelowAboveMatchesTheSquareInTheTail(t *testing.T) {
 	}
 }
 
+// Steep ends of the integrand, where wide pieces cost digits: values of mpmath 1.3 with 40
+// digits, the conditional form integrated in pieces of half its width.
+func TestBelowAboveBesideAFullCorrelation(t *testing.T) {
+	const want = 1.706055479894311766e-13
+	rho := math.Tanh(3.75)
+	near(t, "upper end", belowAbove(7, 7, rho), want, 1e-12)
+	near(t, "lower end", belowAbove(-7, -7, rho), want, 1e-12)
+}
+
 func TestBelowAboveOfIndependentAndTiedVariables(t *testing.T) {
 	for _, c := range []struct{ h, k float64 }{{-7, 1}, {0.3, -0.8}, {2, 7}, {-5, -5}} {
 		near(t, "independent", belowAbove(c.h, c.k, 0), cdf(c.h)*cdf(-c.k), 1e-13)

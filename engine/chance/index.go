@@ -8,7 +8,10 @@ import (
 
 // Figure is a probability of failure and the reliability index that says the
 // same: Probability = Phi(-Beta).
-type Figure struct{ Probability, Beta float64 }
+type Figure struct {
+	Probability float64 `json:"probability"`
+	Beta        float64 `json:"index"`
+}
 
 // Probability returns the probability of failure of a reliability index,
 // Phi(-beta).
@@ -33,7 +36,8 @@ func Shortfall(resistance, load Lognormal) Figure {
 	return Figure{Probability: Probability(beta), Beta: beta}
 }
 
-func figureOf(probability float64) Figure {
+// FigureOf returns the figure of a probability.
+func FigureOf(probability float64) Figure {
 	return Figure{Probability: probability, Beta: Beta(probability)}
 }
 

@@ -66,8 +66,8 @@ func (c LimbCase) Chance() (Chance, error) {
 	}
 	breaks := m.breaksCarrying()
 	result := Chance{
-		Prior:          figureOf(cannotCarry + breaks),
-		GivenOwnWeight: figureOf(breaks / carries),
+		Prior:          FigureOf(cannotCarry + breaks),
+		GivenOwnWeight: FigureOf(breaks / carries),
 	}
 	if m.test == 0 {
 		return result, nil
@@ -77,7 +77,7 @@ func (c LimbCase) Chance() (Chance, error) {
 	if !(passes > leastCarried) {
 		return Chance{}, fmt.Errorf("chance of a limb: by these laws it cannot pass a test of %v N m", m.test)
 	}
-	given := figureOf(tested.breaks() / passes)
+	given := FigureOf(tested.breaks() / passes)
 	result.GivenLoadTest = &given
 	return result, nil
 }

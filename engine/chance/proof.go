@@ -61,7 +61,7 @@ func (p Proved) Moments() (mean, sd float64) {
 func (p Proved) Fails(load Normal) Figure {
 	exceeds := func(r float64) float64 { return cdf(rise(load.Mean-r, load.SD)) }
 	marks := []Proof{{Load: load.Mean, SD: load.SD}}
-	return figureOf(math.Min(1, p.integrate(math.Inf(1), marks, exceeds)/p.Survival))
+	return FigureOf(math.Min(1, p.integrate(math.Inf(1), marks, exceeds)/p.Survival))
 }
 
 // rise is the deviate of a margin with a normal error; infinite for none.

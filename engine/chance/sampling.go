@@ -11,6 +11,9 @@ type Sampling struct {
 	Samples int // most samples
 	Seed    uint64
 	CoV     float64 // stop once the estimate has this coefficient of variation; 0: never
+	// Progress, if there is one, is told between the rounds how many samples are
+	// done; an error from it ends the sampling and is returned. It changes no figure.
+	Progress func(done int) error
 }
 
 // Estimate is a chance by sampling, with its interval at 95 % confidence.
@@ -30,12 +33,17 @@ func (p Problem) MonteCarlo(s Sampling) (Estimate, error) {
 	if err != nil {
 		return Estimate{}, fmt.Errorf("plain sampling: %w", err)
 	}
-	e := total.estimate()
-	n, q := float64(total.samples), confidence*confidence
+	return total.plain(), nil
+}
+
+// plain is the estimate by unweighted samples, with Wilson's interval.
+func (t tally) plain() Estimate {
+	e := t.estimate()
+	n, q := float64(e.Samples), confidence*confidence
 	middle := (e.Probability + q/(2*n)) / (1 + q/n)
 	half := confidence / (1 + q/n) * math.Sqrt(e.Probability*(1-e.Probability)/n+q/(4*n*n))
 	e.Low, e.High = math.Max(0, middle-half), math.Min(1, middle+half)
-	return e, nil
+	return e
 }
 
 // ImportanceSampling returns the chance by samples about the given points of
@@ -87,7 +95,7 @@ func (t tally) estimate() Estimate {
 	n := float64(t.samples)
 	mean := t.sum / n
 	variance := math.Max(0, t.squares/n-mean*mean)
-	e := Estimate{Figure: figureOf(math.Min(1, mean)), CoV: math.Inf(1), Samples: t.samples, Failures: t.failures}
+	e := Estimate{Figure: FigureOf(math.Min(1, mean)), CoV: math.Inf(1), Samples: t.samples, Failures: t.failures}
 	if mean > 0 {
 		e.CoV = math.Sqrt(variance/n) / mean
 	}
@@ -96,7 +104,7 @@ func (t tally) estimate() Estimate {
 
 const (
 	blockSamples = 4096
-	mostBlocks   = 4096 // between two looks at the estimate
+	mostBlocks   = 64 // between two looks at the estimate
 )
 
 // sample works through rounds of blocks, each round as long as all before, and
@@ -125,6 +133,11 @@ func (p Problem) sample(s Sampling, centres [][]float64) (tally, error) {
 		})
 		for _, t := range tallies {
 			total.add(t)
+		}
+		if s.Progress != nil {
+			if err := s.Progress(total.samples); err != nil {
+				return tally{}, fmt.Errorf("after %d samples: %w", total.samples, err)
+			}
 		}
 		if s.CoV > 0 && total.estimate().CoV <= s.CoV {
 			break

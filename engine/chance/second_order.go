@@ -41,7 +41,7 @@ func (w *walk) curved(beta float64, alpha []float64) *Figure {
 	if !(probability < 1) {
 		return nil
 	}
-	figure := figureOf(probability)
+	figure := FigureOf(probability)
 	return &figure
 }
 

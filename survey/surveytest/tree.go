@@ -42,6 +42,11 @@ func tree(t *rapid.T, s *survey.Survey, i int) survey.Tree {
 	for j := range rapid.IntRange(0, 2).Draw(t, "hangs") {
 		tree.Hangs = append(tree.Hangs, hang(t, s, tree.Members, fmt.Sprintf("hang %d.%d", i+1, j+1)))
 	}
+	for _, h := range tree.Hangs {
+		if yesOrNo(t) {
+			tree.LoadTests = append(tree.LoadTests, loadTest(t, h.ID))
+		}
+	}
 	return tree
 }
 
