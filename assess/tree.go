@@ -18,7 +18,7 @@ type tree struct {
 	shapes  map[string]*shape
 	order   []*shape // parents before children
 	species species
-	sway    *treeSway // worked out when first asked for
+	sway    *treeSway     // worked out when first asked for
 	hangs   []survey.Hang // those that load tests may speak of
 	rigs    map[int]*rig
 	site    []*tree // all trees of the survey, this one among them
