@@ -21,6 +21,8 @@ type commands struct {
 	Assess  assessCommand  `cmd:"" help:"Work out what follows for every hang of a survey, with the reasons."`
 	Look    lookCommand    `cmd:"" help:"List what is still to be looked at on a tree, from the crown down."`
 	Signs   signsCommand   `cmd:"" help:"Print the signs of an inspection, one of them, or the hazards of a site."`
+	Fungus  fungusCommand  `cmd:"" help:"Name a growth on a tree, as likely as it is, and say what it means for people."`
+	Species speciesCommand `cmd:"" help:"Tell what the tables say of a kind of tree, by any of its names."`
 	Work    workCommand    `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
 	Measure measureCommand `cmd:"" help:"Work out what cannot be taped, with its error; without a kind, list the kinds."`
 	Schema  schemaCommand  `cmd:"" help:"Print the JSON Schema of the survey document."`
