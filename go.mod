@@ -7,7 +7,9 @@ require (
 	github.com/agnivade/levenshtein v1.2.1
 	github.com/alecthomas/kong v1.17.0
 	github.com/kljensen/snowball v0.10.0
+	github.com/paulmach/orb v0.14.0
 	github.com/peterstace/simplefeatures v0.50.0
+	github.com/rogpeppe/go-internal v1.16.0
 	github.com/santhosh-tekuri/jsonschema/v6 v6.0.3
 	golang.org/x/image v0.40.0
 	golang.org/x/text v0.37.0
@@ -16,8 +18,6 @@ require (
 )
 
 require (
-	github.com/paulmach/orb v0.14.0 // indirect
-	github.com/rogpeppe/go-internal v1.16.0 // indirect
 	golang.org/x/sys v0.43.0 // indirect
 	golang.org/x/tools v0.44.0 // indirect
 )
