@@ -10,8 +10,8 @@ import (
 	"pgregory.net/rapid"
 )
 
-// lookAlikes are fungi that their own rows cannot part, because the rows say
-// the same of both; the genus suffices there.
+// sameGenus reports whether two names share their first word: close relatives
+// mean much the same, and their texts part them badly.
 func sameGenus(a, b string) bool {
 	x, _, _ := strings.Cut(a, " ")
 	y, _, _ := strings.Cut(b, " ")
