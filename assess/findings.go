@@ -100,8 +100,11 @@ func changeOf(e signs.Effect, sign signs.Sign, p signs.Placement) Change {
 // finding stands on is judged as its table row says, wherever the sign alone
 // would have been milder.
 func (r *rig) fungusReason(f *survey.Finding, sign signs.Sign, placement signs.Placement, path string) Reason {
-	fungus, ok := r.k.Fungus(f.Fungus)
 	reason := Reason{Code: FungusFound, Remark: true, SignID: sign.ID, Finding: f.ID, Placement: placement, Zone: string(sign.Zone), Path: path, Text: f.Fungus}
+	if f.Fungus == unknownFungus {
+		return r.unknownFungusReason(reason, f, sign)
+	}
+	fungus, ok := r.k.Fungus(f.Fungus)
 	if !ok {
 		return reason
 	}

@@ -100,11 +100,11 @@ func (n *names) finding(f *survey.Finding, path string) {
 	if _, ok := n.k.Sign(f.Sign); !ok {
 		n.sign(path+".sign", f.Sign, "")
 	}
-	if f.Fungus == "" {
+	if f.Fungus == "" || f.Fungus == unknownFungus {
 		return
 	}
 	if _, ok := n.k.Fungus(f.Fungus); !ok {
-		n.report(path+".fungus", f.Fungus, "the scientific name of a fungus of the tables", "leave it out and describe what was seen in the note")
+		n.report(path+".fungus", f.Fungus, "the scientific name of a fungus of the tables, or unknown", "write unknown and describe what was seen in the note")
 	}
 }
 

@@ -20,15 +20,17 @@ type commands struct {
 	Check    checkCommand    `cmd:"" help:"Check a survey and list every problem in it."`
 	Assess   assessCommand   `cmd:"" help:"Work out what follows for every hang of a survey, with the reasons."`
 	Place    placeCommand    `cmd:"" help:"Look for the best hangs: which limb, how far out, how long a line, which way."`
-	Look     lookCommand     `cmd:"" help:"List what is still to be looked at on a tree, from the crown down."`
-	Signs    signsCommand    `cmd:"" help:"Print the signs of an inspection, one of them, or the hazards of a site."`
-	Work     workCommand     `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
-	Measure  measureCommand  `cmd:"" help:"Work out what cannot be taped, with its error; without a kind, list the kinds."`
-	Schema   schemaCommand   `cmd:"" help:"Print the JSON Schema of the survey document."`
-	Demo     demoCommand     `cmd:"" help:"Write the demo survey into a folder."`
-	Draw     drawCommand     `cmd:"" help:"Draw a tree, a hang or the site as SVG."`
 	Chance   chanceCommand   `cmd:"" help:"Work out how likely one hang fails, and what is worth measuring next."`
 	LoadTest loadTestCommand `cmd:"" name:"loadtest" help:"Plan and record load tests."`
+	Look     lookCommand     `cmd:"" help:"List what is still to be looked at on a tree, from the crown down."`
+	Signs    signsCommand    `cmd:"" help:"Print the signs of an inspection, one of them, or the hazards of a site."`
+	Fungus   fungusCommand   `cmd:"" help:"Name a growth on a tree, as likely as it is, and say what it means for people."`
+	Species  speciesCommand  `cmd:"" help:"Tell what the tables say of a kind of tree, by any of its names."`
+	Measure  measureCommand  `cmd:"" help:"Work out what cannot be taped, with its error; without a kind, list the kinds."`
+	Draw     drawCommand     `cmd:"" help:"Draw a tree, a hang or the site as SVG."`
+	Work     workCommand     `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
+	Schema   schemaCommand   `cmd:"" help:"Print the JSON Schema of the survey document."`
+	Demo     demoCommand     `cmd:"" help:"Write the demo survey into a folder."`
 }
 
 const about = `Judges a tree before a rope swing is hung from it for a day.

@@ -39,3 +39,6 @@ func hanging(first, text string, indent int) string {
 	}
 	return b.String()
 }
+
+// paragraph writes wrapped text from the margin.
+func paragraph(text string) string { return strings.Join(wrap(text, columns), "\n") + "\n" }

@@ -30,6 +30,7 @@ type Base struct {
 	hazards       []signs.Hazard
 	signEffects   map[signs.Urgency]signs.ByPlacement
 	fungi         []Fungus
+	fungusKey     fungusKey
 	riders        []rider
 	adults        []Adult
 	gear          []Gear
@@ -82,6 +83,7 @@ func load(files fs.FS) (*Base, error) {
 	b.signByID = indexSigns(b.signs)
 	b.signRules = loadSignRules(l, b)
 	b.speciesByName = indexSpecies(l, b.species)
+	b.fungusKey = loadFungusKey(l, b.fungi)
 	b.sources = l.list
 	l.checkAllUsed()
 	if len(l.problems) > 0 {

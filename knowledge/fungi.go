@@ -23,6 +23,13 @@ type Fungus struct {
 	UpperYoung, UpperOld  string
 	Underside, Flesh      string
 	SporePrint            string
+	Commonness            float64  // weight against other fungi, house
+	YoungColours          []string // of the upper side, as the key takes them
+	OldColours            []string
+	UndersideColours      []string
+	FleshColours          []string
+	SporeColours          []string
+	Marks, Lacks          []string // what it shows, what it never shows
 	SizeLow, SizeHigh     quantity.Length
 	OtherSigns            []string
 	Decays                []string
@@ -51,7 +58,9 @@ func loadFungi(l *loader) []Fungus {
 			PartsLosingStrength: r.list("part_loses_strength"), TypicalFailure: r.text("typical_failure"),
 			Speed: r.text("speed"), Hidden: r.text("hidden"), ConfusedWith: r.list("confused_with"),
 			MeaningForPeople: r.text("meaning_for_people"), Note: r.text("note"), Refs: r.refs, NoPeople: r.yes("no_people"),
-			SizeLow: quantity.Length(r.number("size_low_cm") / 100), SizeHigh: quantity.Length(r.number("size_high_cm") / 100),
+			SizeLow: r.centimetres("size_low_cm"), SizeHigh: r.centimetres("size_high_cm"), Commonness: r.commonness(),
+			YoungColours: r.list("young_colours"), OldColours: r.list("old_colours"), UndersideColours: r.list("underside_colours"),
+			FleshColours: r.list("flesh_colours"), SporeColours: r.list("spore_colours"), Marks: r.list("marks"), Lacks: r.list("lacks"),
 		}
 		if f.SizeLow > f.SizeHigh {
 			r.problem("the least size is above the greatest")

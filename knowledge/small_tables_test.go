@@ -122,7 +122,7 @@ func TestGearKnotsAndSurfaces(t *testing.T) {
 			t.Error("something that is not in its table was found")
 		}
 	}
-	if len(b.GearList()) != 15 || len(b.Knots()) != 16 || len(b.Hitches()) != 4 || len(b.Sources()) != 232 {
+	if len(b.GearList()) != 15 || len(b.Knots()) != 16 || len(b.Hitches()) != 4 || len(b.Sources()) != 239 {
 		t.Error("a list is not whole")
 	}
 }

@@ -20,7 +20,7 @@ func TestRowCountsAndColumnSums(t *testing.T) {
 		rows  int
 		sums  map[string]float64
 	}{
-		{"sources", 232, nil},
+		{"sources", 239, nil},
 		{"parameters", 162, map[string]float64{"value": 6536.531301, "low": 6315.939301, "high": 7079.549301}},
 		{"wood", 241, map[string]float64{
 			"mor_mpa": 12048.5, "mor_low_mpa": 2016.9, "mor_sd_mpa": 482.34, "moe_mpa": 1926990,
@@ -36,6 +36,11 @@ func TestRowCountsAndColumnSums(t *testing.T) {
 		{"sign_rules", 26, nil},
 		{"hazards", 28, map[string]float64{"reach_m": 252}},
 		{"fungi", 47, map[string]float64{"size_low_cm": 346, "size_high_cm": 1644}},
+		{"fungus_lookalikes", 33, nil},
+		{"fungus_hosts", 48, nil},
+		{"fungus_words", 250, nil},
+		{"fungus_confusions", 113, nil},
+		{"fungus_questions", 36, nil},
 		{"riders", 34, map[string]float64{"p5_kg": 1015.5, "p50_kg": 1299, "p95_kg": 1825.9, "stature_p50_cm": 4791, "stature_p95_cm": 5142}},
 		{"adults", 2, map[string]float64{"mean_kg": 168.1, "p95_kg": 250}},
 		{"gear", 15, map[string]float64{"least_kn": 293}},

@@ -5,6 +5,7 @@ var groups = map[string]figure{
 	"rope":               rope,
 	"clearance":          clearance,
 	"flexlimb":           flexlimb,
+	"fungus":             fungus,
 	"hollow":             hollow,
 	"pend_drag":          pendDrag,
 	"pend_elastic":       pendElastic,
