@@ -24,7 +24,7 @@ func (p page) chances(c assess.HangChances, next assess.NextSteps, inputs bool) 
 		b.WriteString(hanging("  decides", fmt.Sprintf("%s: index %s, in still air, the season's hardest ride at 80 deg", wording.Check(assess.Check{Code: d.Code, Where: assess.Where{Part: d.Part}}), wording.Margin(d.Index)), column))
 	}
 	if season := c.Exposures[2]; season.FirstOrder.Beta < c.Target {
-		b.WriteString(hanging("  mind", "with jerk, motion, wind, stem and roots a season's index lies below the target. That decides nothing; what it comes from stands under the ways to fail.", column))
+		b.WriteString(hanging("  mind", "with jerk, motion, wind, stem and roots counted too, a season's index lies below the target. The outcome does not rest on that figure, whose laws of slack and gusts are house: whoever signs should weigh it. What it comes from stands under the ways to fail.", column))
 	}
 	for _, e := range c.Exposures {
 		b.WriteString("\n" + exposure(e))
