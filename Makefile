@@ -23,3 +23,9 @@ bench: ## timings, in the form that benchstat reads
 
 fuzz: ## feed the document reader broken documents for a minute
 	$(GO) test -run '^$$' -fuzz FuzzRead -fuzztime 60s -fuzzminimizetime 50x ./survey
+
+TEMPL := $(GO) run github.com/a-h/templ/cmd/templ@v0.3.1100
+
+.PHONY: views
+views: ## make the Go code of the views anew
+	$(TEMPL) generate -path web/view
