@@ -31,7 +31,7 @@ func (a *app) gearForm(w http.ResponseWriter, r *http.Request, e *entry, s *note
 func (a *app) partGroup(e *entry, c survey.Chain, p survey.Part, at string) view.Group {
 	strength, kind, knot := "", "", ""
 	if p.Mark != nil {
-		strength, kind = quantity.Format(p.Mark.Strength.Value), p.Mark.Kind
+		strength, kind = number(p.Mark.Strength.Value, "kN")+" kN", p.Mark.Kind
 	}
 	if len(p.Ends) > 0 {
 		knot = p.Ends[0]

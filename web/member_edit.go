@@ -138,6 +138,9 @@ func girthFields(e *entry, m *survey.Member, places int) []view.Field {
 			girth.Value = girthText(&station, e.units)
 		}
 		girth.Pair = true
+		if i > 0 {
+			at.Help, girth.Help = "", ""
+		}
 		fields = append(fields, at, girth)
 	}
 	return fields

@@ -3,6 +3,7 @@ package web
 import (
 	"fmt"
 	"net/http"
+	"strconv"
 	"strings"
 
 	"boughline/assess"
@@ -139,7 +140,8 @@ func (a *app) act(s *notebook.Site, t *notebook.Tree, h assess.Hang, r assess.Re
 	}
 	switch r.Code {
 	case assess.ShapeNotMeasured, assess.DiameterGuessed, assess.UnionNotDescribed, assess.UnionNotSeen, assess.UnionIsV:
-		return &view.Link{Text: words.Measure + ": " + words.LimbTitle + " " + h.Member, To: a.treeLink(s, t, "member", h.Member)}
+		m := memberMeant(t, h, r)
+		return &view.Link{Text: words.Measure + ": " + memberName(m), To: a.treeLink(s, t, "member", m.ID)}
 	case assess.CrownNotMeasured:
 		return &view.Link{Text: words.Measure + ": " + words.EditTree, To: a.treeLink(s, t, "edit")}
 	case assess.WindNotDescribed:
@@ -153,4 +155,19 @@ func (a *app) act(s *notebook.Site, t *notebook.Tree, h assess.Hang, r assess.Re
 		return &view.Link{Text: words.ChangeHang, To: a.treeLink(s, t, "hang", h.ID, "edit")}
 	}
 	return nil
+}
+
+// memberMeant is the member that a reason is about: that of its path, that of
+// its text, or the limb of the hang.
+func memberMeant(t *notebook.Tree, h assess.Hang, r assess.Reason) *survey.Member {
+	if _, rest, ok := strings.Cut(r.Path, ".members["); ok {
+		number, _, _ := strings.Cut(rest, "]")
+		if i, err := strconv.Atoi(number); err == nil && i < len(t.Members) {
+			return &t.Members[i]
+		}
+	}
+	if m := memberOf(t, r.Text); m != nil {
+		return m
+	}
+	return memberOf(t, h.Member)
 }

@@ -1,6 +1,10 @@
 package view
 
-import "github.com/a-h/templ"
+import (
+	"strconv"
+
+	"github.com/a-h/templ"
+)
 
 // described ties a field to its help and its fault for those who cannot see
 // that they stand below it.
@@ -29,3 +33,6 @@ func pressed(yes bool) string {
 	}
 	return "false"
 }
+
+// sizeOf is how wide a field for a number is: enough for what stands in it.
+func sizeOf(value string) string { return strconv.Itoa(max(5, len([]rune(value)))) }

@@ -30,7 +30,7 @@ var Fields = map[string]Label{
 	"length":        {"Length", "To where it is no thicker than a thumb."},
 	"tip":           {"Thickness at the end", ""},
 	"bark":          {"Bark, one side", "Left out, the tables say."},
-	"at":            {"Distance from the stem", ""},
+	"at":            {"Out along it", ""},
 	"girth":         {"Girth there", "Or type a thickness as: 24 cm across"},
 	"form_of":       {"Form of the union", "The crotch where it joins what it grows from."},
 	"union_bark":    {"Bark in the union", ""},
