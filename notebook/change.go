@@ -5,7 +5,6 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
-	"time"
 
 	"boughline/assess"
 	"boughline/store"
@@ -15,8 +14,9 @@ import (
 // Edit says what a change is about.
 type Edit struct {
 	// Form is the random id of the form; a second change with it is refused
-	// with ErrAgain. Empty for none.
+	// with *Again. Empty for none.
 	Form string
+	To   string // the page that the form leads to
 	// Base is the revision that the person saw, 0 to compare with none.
 	Base int
 	What string // what is changed, for the history
@@ -33,12 +33,15 @@ func (n *Notebook) AddSite(ctx context.Context, id string, e Edit, head *survey.
 	if err != nil {
 		return err
 	}
-	return n.apply(ctx, e.Form, store.Put{Key: siteKey(id), What: e.What, Data: data})
+	return n.apply(ctx, e, store.Put{Key: siteKey(id), What: e.What, Data: data})
 }
 
 // ChangeSite changes the head of a site. The site must stay right with all
 // its trees.
 func (n *Notebook) ChangeSite(ctx context.Context, id string, e Edit, change func(*survey.Survey) error) error {
+	if err := n.taken(ctx, e); err != nil {
+		return err
+	}
 	site, err := n.Site(ctx, id)
 	if err != nil {
 		return err
@@ -57,11 +60,14 @@ func (n *Notebook) ChangeSite(ctx context.Context, id string, e Edit, change fun
 	if err != nil {
 		return err
 	}
-	return n.apply(ctx, e.Form, store.Put{Key: siteKey(id), Rests: site.Revision, What: e.What, Data: data})
+	return n.apply(ctx, e, store.Put{Key: siteKey(id), Rests: site.Revision, What: e.What, Data: data})
 }
 
 // AddTree keeps a new tree at the end of a site.
 func (n *Notebook) AddTree(ctx context.Context, site string, e Edit, t Tree) error {
+	if err := n.taken(ctx, e); err != nil {
+		return err
+	}
 	s, err := n.Site(ctx, site)
 	if err != nil {
 		return err
@@ -82,11 +88,14 @@ func (n *Notebook) AddTree(ctx context.Context, site string, e Edit, t Tree) err
 	if err == nil {
 		return &store.Conflict{Key: put.Key, Found: before.Revision}
 	}
-	return n.apply(ctx, e.Form, put)
+	return n.apply(ctx, e, put)
 }
 
 // ChangeTree lays a change on the newest version of a tree.
 func (n *Notebook) ChangeTree(ctx context.Context, site, tree string, e Edit, change func(*Tree) error) error {
+	if err := n.taken(ctx, e); err != nil {
+		return err
+	}
 	s, err := n.Site(ctx, site)
 	if err != nil {
 		return err
@@ -96,7 +105,7 @@ func (n *Notebook) ChangeTree(ctx context.Context, site, tree string, e Edit, ch
 		return err
 	}
 	key := treeKey(site, tree)
-	return n.again(e.Form, store.Update(ctx, n.store, n.now(), key, func(o store.Object) ([]store.Put, error) {
+	return n.again(ctx, e, store.Update(ctx, n.store, n.now(), key, func(o store.Object) ([]store.Put, error) {
 		if o.Revision == 0 || o.Gone {
 			return nil, fmt.Errorf("%q: %w", tree, ErrNoTree)
 		}
@@ -112,7 +121,7 @@ func (n *Notebook) ChangeTree(ctx context.Context, site, tree string, e Edit, ch
 		}
 		put, err := n.putTree(s, &now, e.What)
 		put.Rests = o.Revision
-		return n.withForm(e.Form, put), err
+		return n.withForm(e, put), err
 	}))
 }
 
@@ -157,23 +166,38 @@ func (n *Notebook) problems(s *survey.Survey) []survey.Problem {
 	return assess.Problems(s, n.knowledge)
 }
 
-func (n *Notebook) apply(ctx context.Context, form string, puts ...store.Put) error {
-	return n.again(form, store.Apply(ctx, n.store, n.now(), n.withForm(form, puts...)))
+func (n *Notebook) apply(ctx context.Context, e Edit, puts ...store.Put) error {
+	return n.again(ctx, e, store.Apply(ctx, n.store, n.now(), n.withForm(e, puts...)))
 }
 
 // withForm adds the record of a form, which can be written once only.
-func (n *Notebook) withForm(form string, puts ...store.Put) []store.Put {
-	if form == "" {
+func (n *Notebook) withForm(e Edit, puts ...store.Put) []store.Put {
+	if e.Form == "" {
 		return puts
 	}
-	return append([]store.Put{{Key: formKey(form), What: "form", Data: []byte(n.now().UTC().Format(time.RFC3339)), Once: true}}, puts...)
+	return append([]store.Put{{Key: formKey(e.Form), What: e.What, Data: []byte(e.To), Once: true}}, puts...)
 }
 
-// again tells a form that was taken before from other conflicts.
-func (n *Notebook) again(form string, err error) error {
+// taken returns *Again for a form that was taken before.
+func (n *Notebook) taken(ctx context.Context, e Edit) error {
+	if e.Form == "" {
+		return nil
+	}
+	o, err := n.store.Get(ctx, formKey(e.Form))
+	switch {
+	case err == nil:
+		return &Again{To: string(o.Data)}
+	case errors.Is(err, store.ErrNotFound):
+		return nil
+	}
+	return err
+}
+
+// again tells a form that was taken at the same moment from other conflicts.
+func (n *Notebook) again(ctx context.Context, e Edit, err error) error {
 	var conflict *store.Conflict
-	if form != "" && errors.As(err, &conflict) && conflict.Key == formKey(form) {
-		return ErrAgain
+	if errors.As(err, &conflict) && e.Form != "" && conflict.Key == formKey(e.Form) {
+		return n.taken(ctx, e)
 	}
 	return err
 }

@@ -13,8 +13,11 @@ var (
 	ErrNoTree = errors.New("there is no such tree")
 )
 
-// ErrAgain says that a form was taken before: what it asks for is done.
-var ErrAgain = errors.New("this was saved before")
+// Again says that a form was taken before: what it asks for is done.
+type Again struct{ To string } // the page that the form led to
+
+// Error implements error.
+func (e *Again) Error() string { return "this was saved before" }
 
 // Invalid is a change after which the survey would not be right.
 type Invalid struct{ Problems []survey.Problem }

@@ -83,8 +83,12 @@ type Imported struct {
 // Import takes a file that Export wrote, or a survey document alone. Where the
 // site is kept already, trees that differ become new versions, with the
 // earlier ones beside them; trees that the file does not hold stay. fresh is
-// the id of a site that is not kept yet and has none of its own.
+// the id of a site that is not kept yet and has none of its own. The id is
+// added to the end of e.To.
 func (n *Notebook) Import(ctx context.Context, data []byte, fresh string, e Edit) (Imported, error) {
+	if err := n.taken(ctx, e); err != nil {
+		return Imported{}, err
+	}
 	file, s, err := readExchange(data)
 	if err != nil {
 		return Imported{}, err
@@ -96,11 +100,12 @@ func (n *Notebook) Import(ctx context.Context, data []byte, fresh string, e Edit
 		file.ID = fresh
 	}
 	done := Imported{Site: file.ID}
+	e.To += file.ID
 	puts, err := n.importPuts(ctx, file, s, &done, e.What)
 	if err != nil {
 		return Imported{}, err
 	}
-	return done, n.apply(ctx, e.Form, puts...)
+	return done, n.apply(ctx, e, puts...)
 }
 
 // readExchange reads either kind of file.

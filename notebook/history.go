@@ -63,7 +63,7 @@ func (n *Notebook) Restore(ctx context.Context, site, tree string, revision int,
 		return err
 	}
 	put.Rests = newest.Revision
-	return n.apply(ctx, e.Form, put)
+	return n.apply(ctx, e, put)
 }
 
 // DeleteTree takes a tree off its site. Its versions stay.
@@ -75,7 +75,7 @@ func (n *Notebook) DeleteTree(ctx context.Context, site, tree string, e Edit) er
 	if err != nil {
 		return err
 	}
-	return n.apply(ctx, e.Form, store.Put{Key: o.Key, Rests: o.Revision, What: e.What, Gone: true})
+	return n.apply(ctx, e, store.Put{Key: o.Key, Rests: o.Revision, What: e.What, Gone: true})
 }
 
 // Deleted lists the trees that were taken off a site.

@@ -115,11 +115,12 @@ func TestTwoPeopleOnTheSamePart(t *testing.T) {
 
 func TestAFormSentTwiceIsOneChange(t *testing.T) {
 	n, _ := open(t)
-	edit := notebook.Edit{Form: "once"}
+	edit := notebook.Edit{Form: "once", To: "/there"}
 	if err := n.ChangeTree(t.Context(), site, "T1", edit, setNote("a")); err != nil {
 		t.Fatal(err)
 	}
-	if err := n.ChangeTree(t.Context(), site, "T1", edit, setNote("b")); !errors.Is(err, notebook.ErrAgain) {
+	var again *notebook.Again
+	if err := n.ChangeTree(t.Context(), site, "T1", edit, setNote("b")); !errors.As(err, &again) || again.To != "/there" {
 		t.Errorf("got %v", err)
 	}
 	if now := tree(t, n, "T1"); now.Note != "a" || now.Revision != 2 {

@@ -49,7 +49,7 @@ func (n *Notebook) AddPhoto(ctx context.Context, site string, e Edit, p Photo, d
 	if err != nil {
 		return err
 	}
-	return n.apply(ctx, e.Form,
+	return n.apply(ctx, e,
 		store.Put{Key: bytesKey(site, p.ID), Data: data, Once: true},
 		store.Put{Key: photosKey(site, p.Tree) + store.Segment(p.ID), What: e.What, Data: record})
 }
@@ -83,5 +83,5 @@ func (n *Notebook) DeletePhoto(ctx context.Context, site, tree, photo string, e 
 	if err != nil {
 		return err
 	}
-	return n.apply(ctx, e.Form, store.Put{Key: o.Key, Rests: o.Revision, What: e.What, Gone: true})
+	return n.apply(ctx, e, store.Put{Key: o.Key, Rests: o.Revision, What: e.What, Gone: true})
 }

@@ -48,22 +48,25 @@ func faultLines(e *entry) []string {
 
 // saved answers a form after its change was tried: with the next page, with
 // the form and its problems, or with the question what shall stand.
-func (a *app) saved(w http.ResponseWriter, r *http.Request, err error, next string, again func(problems []string) error) error {
+func (a *app) saved(w http.ResponseWriter, r *http.Request, err error, next string, anew func(problems []string) error) error {
+	var again *notebook.Again
 	var invalid *notebook.Invalid
 	var changed *notebook.Changed
 	var conflict *store.Conflict
 	var entered *refusedEntry
 	switch {
-	case err == nil, errors.Is(err, notebook.ErrAgain):
+	case err == nil:
 		return a.moveOn(w, r, next)
+	case errors.As(err, &again):
+		return a.moveOn(w, r, cmp.Or(again.To, next))
 	case errors.As(err, &entered):
-		return again(nil)
+		return anew(nil)
 	case errors.As(err, &invalid):
-		return again(problemTexts(invalid.Problems))
+		return anew(problemTexts(invalid.Problems))
 	case errors.As(err, &changed):
 		return a.askWhatStands(w, r, changed, next)
 	case errors.As(err, &conflict):
-		return again([]string{words.TakenMeanwhile})
+		return anew([]string{words.TakenMeanwhile})
 	}
 	return err
 }
@@ -120,7 +123,7 @@ func problemText(p survey.Problem) string {
 	name := cmp.Or(words.Fields[last].Name, strings.ReplaceAll(last, "_", " "))
 	text := p.Fault + "; " + words.Expected + " " + p.Expected + "; " + p.Do
 	if p.Value != "" {
-		text = p.Value + ": " + text
+		text = strings.Trim(p.Value, `"`) + ": " + text
 	}
 	if name != "" {
 		text = name + ", " + text

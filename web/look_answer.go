@@ -58,7 +58,8 @@ func (a *app) answer(r *http.Request, e *entry, s *notebook.Site, t *notebook.Tr
 	edit := e.edit(what, nil)
 	edit.Base = 0
 	err := a.Notebook.ChangeTree(r.Context(), s.ID, t.ID, edit, change)
-	if errors.Is(err, notebook.ErrAgain) {
+	var again *notebook.Again
+	if errors.As(err, &again) {
 		return nil
 	}
 	return err

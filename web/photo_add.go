@@ -27,11 +27,12 @@ func (a *app) addPhoto(w http.ResponseWriter, r *http.Request) error {
 	}
 	err = a.Notebook.AddPhoto(r.Context(), s.ID, notebook.Edit{Form: form, What: words.DidAddPhoto}, notebook.Photo{ID: a.NewID(), Tree: t.ID}, data)
 	var not *notebook.NotAPhoto
+	var again *notebook.Again
 	switch {
 	case errors.As(err, &not):
 		m := view.Message{Page: a.newPage(r, words.AddPhoto, a.treeTrail(s, t)...), Text: not.Error()}
 		return a.send(w, r, http.StatusUnprocessableEntity, view.MessagePage(m))
-	case err != nil && !errors.Is(err, notebook.ErrAgain):
+	case err != nil && !errors.As(err, &again):
 		return err
 	}
 	return a.moveOn(w, r, a.treeLink(s, t)+"?done=photo")

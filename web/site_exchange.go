@@ -60,10 +60,13 @@ func (a *app) takeFile(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	done, err := a.Notebook.Import(r.Context(), data, form, notebook.Edit{Form: form, What: words.DidImport})
+	done, err := a.Notebook.Import(r.Context(), data, form, notebook.Edit{Form: form, What: words.DidImport, To: a.link("site") + "/"})
 	var invalid *notebook.Invalid
+	var again *notebook.Again
 	switch {
-	case errors.Is(err, notebook.ErrAgain), err == nil:
+	case errors.As(err, &again):
+		return a.moveOn(w, r, again.To)
+	case err == nil:
 		return a.moveOn(w, r, a.link("site", done.Site)+"?done=import")
 	case errors.As(err, &invalid):
 		return a.importForm(w, r, http.StatusUnprocessableEntity, problemTexts(invalid.Problems))

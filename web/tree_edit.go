@@ -57,7 +57,9 @@ func (a *app) saveTree(w http.ResponseWriter, r *http.Request) error {
 // change lays what was typed on a tree and answers the form.
 func (a *app) change(w http.ResponseWriter, r *http.Request, e *entry, s *notebook.Site, t *notebook.Tree, what, next string,
 	part func(*notebook.Tree) any, change func(*notebook.Tree) error, again func([]string) error) error {
-	err := a.Notebook.ChangeTree(r.Context(), s.ID, t.ID, e.edit(what, part), change)
+	edit := e.edit(what, part)
+	edit.To = next
+	err := a.Notebook.ChangeTree(r.Context(), s.ID, t.ID, edit, change)
 	return a.saved(w, r, err, next, again)
 }
 

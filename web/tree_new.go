@@ -48,7 +48,9 @@ func (a *app) createTree(w http.ResponseWriter, r *http.Request) error {
 		t := a.readNewTree(e, s)
 		err := e.taken()
 		if err == nil {
-			err = a.Notebook.AddTree(r.Context(), s.ID, e.edit(words.DidAddTree, nil), t)
+			edit := e.edit(words.DidAddTree, nil)
+			edit.To = a.treeLink(s, &t)
+			err = a.Notebook.AddTree(r.Context(), s.ID, edit, t)
 		}
 		return a.saved(w, r, err, a.link("site", s.ID, "tree", t.ID), func(problems []string) error {
 			return a.newTreeForm(w, r, e, s, problems)
