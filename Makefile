@@ -48,7 +48,7 @@ shots: engine ## pictures of every page into the folder shots
 	BOUGHLINE_BROWSER=must BOUGHLINE_SHOTS=$(CURDIR)/shots $(GO) test -count 1 -run TestShots ./internal/browsertest
 
 serving: ## prove that make run answers
-	sh internal/browsertest/serving.sh
+	BOUGHLINE_SERVING=1 $(GO) test -count 1 -run TestMakeRunAnswers ./internal/browsertest
 
 $(AXE):
 	@mkdir -p $(CACHE)/axe-core-4.10.3
