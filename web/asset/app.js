@@ -114,10 +114,10 @@ for (const form of document.querySelectorAll("form[data-import]")) {
 for (const form of document.querySelectorAll("form[data-draft]")) {
   const key = "draft " + form.action;
   const kept = JSON.parse(localStorage.getItem(key) || "null");
-  const revision = form.elements.revision.value;
+  const revision = form.elements.namedItem("revision").value;
   if (kept && kept.revision === revision && !document.querySelector(".problems")) {
     for (const [name, value] of kept.values) {
-      const field = form.elements[name];
+      const field = form.elements.namedItem(name);
       if (field && name !== "form" && name !== "revision") field.value = value;
     }
     form.dispatchEvent(new Event("input"));
