@@ -51,7 +51,7 @@ func (c appCommand) Run(env Env) error {
 		return err
 	}
 	fmt.Fprintf(env.Stdout, "The app is at http://%s/ and keeps its records in %s.\nStop it with Ctrl-C.\n", listener.Addr(), c.Data)
-	return serve(env.Context, listener, handler)
+	return serve(env.Context, listener, ownHost(listener.Addr(), handler))
 }
 
 // desk is the app at a desk with the files of the phone's app beside it.
@@ -78,6 +78,26 @@ func addDemo(n *notebook.Notebook) error {
 	}
 	_, err = n.Import(context.Background(), demo.Survey(), "demo", notebook.Edit{What: "demo site"})
 	return err
+}
+
+// ownHost refuses requests by another name where the program listens to this
+// computer alone: a page from elsewhere may have its name point here.
+func ownHost(address net.Addr, h http.Handler) http.Handler {
+	tcp, ok := address.(*net.TCPAddr)
+	if !ok || !tcp.IP.IsLoopback() {
+		return h
+	}
+	return http.HandlerFunc(func(w http.ResponseWriter, r *http.Request) {
+		host, _, err := net.SplitHostPort(r.Host)
+		if err != nil {
+			host = r.Host
+		}
+		if ip := net.ParseIP(strings.Trim(host, "[]")); host != "localhost" && (ip == nil || !ip.IsLoopback()) {
+			http.Error(w, "this program answers on localhost only", http.StatusForbidden)
+			return
+		}
+		h.ServeHTTP(w, r)
+	})
 }
 
 func newID() string { return strings.ToLower(rand.Text()) }

@@ -25,7 +25,6 @@ type Site struct {
 type Entry struct {
 	ID, Name string
 	Day      survey.Date
-	Trees    int
 	Damaged  error
 }
 
@@ -44,11 +43,6 @@ func (n *Notebook) Sites(ctx context.Context) ([]Entry, error) {
 		} else {
 			e.Name, e.Day = head.Site, head.Day
 		}
-		trees, err := store.List(ctx, n.store, treesKey(id))
-		if err != nil {
-			return nil, err
-		}
-		e.Trees = len(trees)
 		list = append(list, e)
 	}
 	slices.SortStableFunc(list, func(a, b Entry) int { return cmp.Compare(strings.ToLower(a.Name), strings.ToLower(b.Name)) })

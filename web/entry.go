@@ -52,8 +52,6 @@ func (e *entry) edit(what string, part func(*notebook.Tree) any) notebook.Edit {
 
 func (e *entry) text(name string) string { return strings.TrimSpace(e.values.Get(name)) }
 
-func (e *entry) yes(name string) bool { return e.values.Get(name) == "yes" }
-
 func (e *entry) fault(name string, err error) {
 	var t *quantity.TextError
 	if errors.As(err, &t) {

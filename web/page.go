@@ -67,7 +67,7 @@ func (a *app) fail(w http.ResponseWriter, r *http.Request, err error) {
 }
 
 // errNoPage says that an address names a thing that is not there.
-var errNoPage = errors.New(words.NotFoundTitle)
+var errNoPage = errors.New("nothing has that address")
 
 func (a *app) notFound(http.ResponseWriter, *http.Request) error { return errNoPage }
 

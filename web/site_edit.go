@@ -72,7 +72,34 @@ func siteGroups(e *entry, head *survey.Survey) []view.Group {
 			e.selectField("in_leaf", leaf, []view.Choice{{Text: words.NotChosen}, {Value: "yes", Text: words.Yes}, {Value: "no", Text: words.No}}),
 			e.field("stop_beaufort", view.Number, stop),
 		}},
+		{Legend: words.WhereItLies, Position: true, Fields: placeFields(e, head.Place)},
 	}
+}
+
+func placeFields(e *entry, p *survey.Place) []view.Field {
+	latitude, longitude, way := "", "", ""
+	if p != nil {
+		latitude, longitude, way = decimal(p.Latitude), decimal(p.Longitude), p.WayIn
+	}
+	return []view.Field{e.field("latitude", view.Number, latitude), e.field("longitude", view.Number, longitude), e.field("approach", view.Text, way)}
+}
+
+func decimal(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
+
+// readPlace wants both coordinates or none.
+func readPlace(e *entry) *survey.Place {
+	if e.text("latitude") == "" && e.text("longitude") == "" {
+		return nil
+	}
+	p := survey.Place{WayIn: e.text("approach")}
+	for name, to := range map[string]*float64{"latitude": &p.Latitude, "longitude": &p.Longitude} {
+		x, err := strconv.ParseFloat(e.text(name), 64)
+		if err != nil {
+			e.faults[name] = words.WantDegrees
+		}
+		*to = x
+	}
+	return &p
 }
 
 func yesNo(yes bool) string {
@@ -96,7 +123,7 @@ func (a *app) readSite(e *entry, head *survey.Survey) {
 	if head.Site == "" {
 		e.faults["site"] = words.WantName
 	}
-	head.Wind = nil
+	head.Wind, head.Place = nil, readPlace(e)
 	if terrain := e.text("terrain"); terrain != "" {
 		head.Wind = &survey.Wind{Terrain: terrain, StopBeaufort: e.wholeNumber("stop_beaufort")}
 		if leaf := e.text("in_leaf"); leaf != "" {

@@ -14,7 +14,7 @@ func (a *app) listSites(w http.ResponseWriter, r *http.Request) error {
 	}
 	page := view.Sites{Page: a.newPage(r, words.Sites)}
 	for _, s := range sites {
-		line := view.SiteLine{ID: s.ID, Name: s.Name, Day: s.Day.String(), Trees: s.Trees}
+		line := view.SiteLine{ID: s.ID, Name: s.Name, Day: s.Day.String()}
 		if s.Damaged != nil {
 			line.Fault = s.Damaged.Error()
 		}

@@ -109,6 +109,22 @@ for (const form of document.querySelectorAll("form[data-import]")) {
   });
 }
 
+// The position of this device, with the error it states.
+for (const button of document.querySelectorAll("[data-position]")) {
+  const status = button.parentElement.querySelector("[data-status]");
+  button.hidden = !navigator.geolocation;
+  button.addEventListener("click", () => {
+    status.textContent = button.dataset.busy;
+    navigator.geolocation.getCurrentPosition((found) => {
+      const form = button.closest("form");
+      form.elements.namedItem("latitude").value = found.coords.latitude.toFixed(6);
+      form.elements.namedItem("longitude").value = found.coords.longitude.toFixed(6);
+      status.textContent = button.dataset.found + " " + Math.round(found.coords.accuracy);
+      form.dispatchEvent(new Event("input", { bubbles: true }));
+    }, () => { status.textContent = button.dataset.failed; }, { enableHighAccuracy: true, timeout: 60000 });
+  });
+}
+
 // What is typed into a form is kept on this device until it is saved, so that
 // a dead battery costs nothing.
 for (const form of document.querySelectorAll("form[data-draft]")) {
@@ -168,5 +184,8 @@ if (document.body.hasAttribute("data-field") && "serviceWorker" in navigator) {
   navigator.serviceWorker.addEventListener("controllerchange", () => {
     if (!moved) { moved = true; location.reload(); }
   });
-  navigator.storage?.persist?.();
+  navigator.storage?.persist?.().then((kept) => {
+    const line = document.querySelector("[data-storage]");
+    line.textContent = kept ? line.dataset.kept : line.dataset.may;
+  });
 }

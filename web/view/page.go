@@ -58,7 +58,7 @@ type Choice struct{ Value, Text string }
 type Group struct {
 	Legend, Help string
 	Fields       []Field
-	Folded       bool // open only where asked for
+	Position     bool // its latitude and longitude can be taken from the device
 }
 
 // Form is a form on a page of its own.

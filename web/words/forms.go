@@ -9,6 +9,9 @@ var Fields = map[string]Label{
 	"day":           {"Day it is judged for", "Looks count for 12 months before this day."},
 	"surveyor":      {"Surveyor", ""},
 	"note":          {"Note", ""},
+	"latitude":      {"Latitude", "Degrees north, WGS 84."},
+	"longitude":     {"Longitude", "Degrees east."},
+	"approach":      {"How to get there", ""},
 	"terrain":       {"How open the site lies", "Terrain categories of EN 1991-1-4."},
 	"in_leaf":       {"Crowns in leaf on that day", ""},
 	"stop_beaufort": {"The site stops at Beaufort", "A 10-minute mean in the open at 10 m."},
@@ -66,8 +69,6 @@ var Fields = map[string]Label{
 	"seat":          {"Seat, line and connectors", ""},
 	"posture":       {"How they ride", ""},
 	"group_name":    {"Name of the group", ""},
-	"chain_name":    {"Name of the gear", ""},
-	"part":          {"Part", ""},
 	"mark":          {"Number on it", "With its unit: 22 kN"},
 	"mark_kind":     {"That number is", ""},
 	"standard":      {"or its standard", ""},
@@ -93,11 +94,15 @@ const (
 	TheGround       = "The ground"
 	ThePeople       = "The people"
 	TheWind         = "Wind"
+	WhereItLies     = "Where it lies"
+	TakePosition    = "Take this device's position"
+	PositionBusy    = "Looking for the position"
+	PositionFailed  = "This device did not say where it is. Type the position, or leave it out."
+	PositionFound   = "Taken from this device, within about (m):"
 	TheFinding      = "Where it is"
 	AfterFinding    = "What was done about it"
 	LimbTitle       = "Limb"
 	HangTitle       = "Hang"
-	FindingTitle    = "Finding"
 	NewRiders       = "Another group"
 	RidersIntro     = "Who rides. Without a weight the oldest of the ages is taken, with room for heavy children."
 	GearIntro       = "From the limb down to the seat. Each number says what kind it is: breaking strength and working limit are not the same. What is unknown is not guessed."
@@ -115,27 +120,26 @@ const (
 
 // What was changed, for the history.
 const (
-	DidAddSite       = "site begun"
-	DidEditSite      = "site and day changed"
-	DidEditRiders    = "riders changed"
-	DidEditGear      = "gear changed"
-	DidAddTree       = "tree written down"
-	DidEditTree      = "tree changed"
-	DidEditLimb      = "limb changed: "
-	DidAddLimb       = "limb added: "
-	DidDeleteLimb    = "limb taken off: "
-	DidAnswer        = "look answered: "
-	DidAnswerRest    = "look answered, the rest not seen: "
-	DidEditFinding   = "finding changed: "
-	DidDeleteFinding = "finding taken off: "
-	DidEditHang      = "hang changed: "
-	DidAddHang       = "hang asked for: "
-	DidDeleteHang    = "hang taken off: "
-	DidRestore       = "back to version "
-	DidDelete        = "taken off the list"
-	DidAddPhoto      = "photo added"
-	DidDeletePhoto   = "photo taken off"
-	DidImport        = "taken in from a file"
+	DidAddSite     = "site begun"
+	DidEditSite    = "site and day changed"
+	DidEditRiders  = "riders changed"
+	DidEditGear    = "gear changed"
+	DidAddTree     = "tree written down"
+	DidEditTree    = "tree changed"
+	DidEditLimb    = "limb changed: "
+	DidAddLimb     = "limb added: "
+	DidDeleteLimb  = "limb taken off: "
+	DidAnswer      = "look answered: "
+	DidAnswerRest  = "look answered, the rest not seen: "
+	DidEditFinding = "finding changed: "
+	DidEditHang    = "hang changed: "
+	DidAddHang     = "hang asked for: "
+	DidDeleteHang  = "hang taken off: "
+	DidRestore     = "back to version "
+	DidDelete      = "taken off the list"
+	DidAddPhoto    = "photo added"
+	DidDeletePhoto = "photo taken off"
+	DidImport      = "taken in from a file"
 )
 
 // Terrain says in words what the categories of EN 1991-1-4 Table 4.1 mean.

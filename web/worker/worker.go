@@ -16,6 +16,7 @@ import (
 	"net/http"
 	"path"
 	"slices"
+	"sync"
 	"time"
 )
 
@@ -33,7 +34,11 @@ var engineFiles = []string{"engine.wasm.gz", "wasm_exec.js"}
 const scriptName = "worker.js"
 
 // Files returns the files of the app for the phone by their names.
-func Files() (map[string][]byte, error) {
+func Files() (map[string][]byte, error) { return gathered() }
+
+var gathered = sync.OnceValues(gather)
+
+func gather() (map[string][]byte, error) {
 	files := map[string][]byte{}
 	static, err := fs.ReadDir(embedded, "files")
 	if err != nil {
