@@ -5,6 +5,8 @@ import (
 	_ "embed"
 	"encoding/hex"
 	"net/http"
+
+	"boughline/draw/svg"
 )
 
 //go:embed asset/app.css
@@ -21,8 +23,11 @@ var iconText []byte
 type assets struct{ style, script string }
 
 func newAssets() assets {
-	return assets{style: "asset/" + hashed(styleText) + ".css", script: "asset/" + hashed(scriptText) + ".js"}
+	return assets{style: "asset/" + hashed(dressed()) + ".css", script: "asset/" + hashed(scriptText) + ".js"}
 }
+
+// dressed is the style of the pages with that of the drawings.
+func dressed() []byte { return append([]byte(svg.Stylesheet), styleText...) }
 
 func hashed(data []byte) string {
 	sum := sha256.Sum256(data)
@@ -32,7 +37,7 @@ func hashed(data []byte) string {
 func (a *app) sendAsset(w http.ResponseWriter, r *http.Request) error {
 	switch "asset/" + r.PathValue("file") {
 	case a.asset.style:
-		return sendForEver(w, "text/css; charset=utf-8", styleText)
+		return sendForEver(w, "text/css; charset=utf-8", dressed())
 	case a.asset.script:
 		return sendForEver(w, "text/javascript; charset=utf-8", scriptText)
 	}

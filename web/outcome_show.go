@@ -35,6 +35,7 @@ func (a *app) showOutcome(w http.ResponseWriter, r *http.Request) error {
 }
 
 func (a *app) outcome(page *view.Outcome, s *notebook.Site, t *notebook.Tree, h assess.Hang) {
+	page.Drawings = a.hangDrawings(s, t, h)
 	page.Shape, page.Sentence = wording.Shape(h.Outcome), wording.Outcome(h.Outcome)
 	page.Asked = append([]view.Row{{Name: words.LimbTitle, Value: h.Member}}, useRows(h.Asked)...)
 	if h.Limits != nil {

@@ -34,6 +34,7 @@ func (a *app) showTree(w http.ResponseWriter, r *http.Request) error {
 			PhotoForm: a.NewID(), Hangs: a.hangLines(s, t, time.Now().Add(time.Minute)),
 			Delete: a.formButton(words.DeleteTree, a.treeLink(s, t, "delete")),
 		}
+		page.Drawings = a.treeDrawings(s, t)
 		a.members(&page, e.units, s, t)
 		a.zones(&page, s, t)
 		a.findings(&page, s, t)

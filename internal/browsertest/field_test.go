@@ -55,8 +55,8 @@ func (b *tab) wholeLook() {
 	b.t.Helper()
 	b.pressText("Look next at")
 	b.touches++
-	b.do(chromedp.Click(`.sign:nth-child(6) button[value="seen"]`, chromedp.ByQuery))
-	b.until(`document.querySelector(".sign:nth-child(6) button[value='seen']").getAttribute("aria-pressed") === "true"`)
+	b.do(chromedp.Click(`#crown-06 button[value="seen"]`, chromedp.ByQuery))
+	b.until(`document.querySelector("#crown-06 button[value='seen']").getAttribute("aria-pressed") === "true"`)
 	b.pressText("Say where it is")
 	for _, f := range [][2]string{{"side", "290"}, {"spot_height", "11"}, {"distance", "5"}} {
 		b.fill(f[0], f[1])
@@ -151,7 +151,7 @@ func TestFieldWithoutNetwork(t *testing.T) {
 	again.until(`!document.querySelector("[data-waiting]")`)
 	again.has("Not decided")
 	again.pressText("T1")
-	again.has("Dead wood")
+	again.has("Dead branch")
 	if n := value[int](again, `document.querySelectorAll(".photos img").length`); n != 2 {
 		t.Errorf("%d photos are left of 2", n)
 	}
