@@ -55,7 +55,7 @@ func (b *tab) wholeLook() {
 	b.t.Helper()
 	b.pressText("Look next at")
 	b.touches++
-	b.do(chromedp.Click(`#crown-06 button[value="seen"]`, chromedp.ByQuery))
+	b.do(b.click(`#crown-06 button[value="seen"]`))
 	b.until(`document.querySelector("#crown-06 button[value='seen']").getAttribute("aria-pressed") === "true"`)
 	b.pressText("Say where it is")
 	for _, f := range [][2]string{{"side", "290"}, {"spot_height", "11"}, {"distance", "5"}} {

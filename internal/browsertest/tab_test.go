@@ -150,26 +150,52 @@ func (b *tab) goTo(path string) {
 	b.until(`document.readyState === "complete"`)
 }
 
+// middle finds an element by a selector or an XPath, brings it into sight and
+// returns the middle of its first box.
+const middle = `((what) => {
+	const e = what.startsWith("(") ? document.evaluate(what, document, null, 9, null).singleNodeValue : document.querySelector(what);
+	if (!e) return [];
+	e.scrollIntoView({ block: "center", behavior: "instant" });
+	const box = e.getClientRects()[0];
+	return [box.left + box.width / 2, box.top + box.height / 2];
+})`
+
+// click presses the place where an element is, as a finger does.
+func (b *tab) click(what string) chromedp.Action {
+	return chromedp.ActionFunc(func(ctx context.Context) error {
+		var at []float64
+		if err := chromedp.Evaluate(fmt.Sprintf("%s(%q)", middle, what), &at).Do(ctx); err != nil {
+			return err
+		}
+		if len(at) != 2 {
+			return fmt.Errorf("there is no %s", what)
+		}
+		return chromedp.MouseClickXY(at[0], at[1]).Do(ctx)
+	})
+}
+
 // press clicks what a selector finds and waits for the next page.
 func (b *tab) press(selector string) {
 	b.t.Helper()
 	b.touches++
-	b.leave(chromedp.Click(selector, chromedp.ByQuery, chromedp.NodeVisible))
+	b.leave(b.click(selector))
 }
 
 // pressText follows a link or presses a button with a text.
 func (b *tab) pressText(text string) {
 	b.t.Helper()
 	b.touches++
-	b.leave(chromedp.Click(fmt.Sprintf(`(//main//a[contains(normalize-space(.), %q)] | //main//button[contains(normalize-space(.), %q)])[1]`, text, text), chromedp.BySearch))
+	b.leave(b.click(fmt.Sprintf(`(//main//a[contains(normalize-space(.), '%[1]s')] | //main//button[contains(normalize-space(.), '%[1]s')])[1]`, text)))
 }
 
 // fill types into the field with a name.
-func (b *tab) fill(name, value string) {
+func (b *tab) fill(name, text string) {
 	b.t.Helper()
 	b.touches++
-	b.do(chromedp.SetValue(fmt.Sprintf(`[name=%q]`, name), value, chromedp.ByQuery),
-		chromedp.Evaluate(fmt.Sprintf(`document.querySelector('[name=%q]').dispatchEvent(new Event("input", {bubbles: true}))`, name), nil))
+	set := fmt.Sprintf(`(() => { const f = document.querySelector('[name="%s"]'); f.value = %q; f.dispatchEvent(new Event("input", { bubbles: true })); return f.value === %q })()`, name, text, text)
+	if !value[bool](b, set) {
+		b.t.Errorf("the field %s does not take %q", name, text)
+	}
 }
 
 // value evaluates an expression, or the promise it returns.
