@@ -28,6 +28,21 @@ func Assess(s *survey.Survey, k *knowledge.Base) (Assessment, error) {
 	return a, nil
 }
 
+// AssessTree works out what follows for the hangs of one tree of a survey, among
+// all others, as Assess does. It fails as well where the survey has no such tree.
+func AssessTree(s *survey.Survey, k *knowledge.Base, id string) (Assessment, error) {
+	site, err := newSite(k, rulesOf(k), s)
+	if err != nil {
+		return Assessment{}, err
+	}
+	for _, t := range site {
+		if t.s.ID == id {
+			return Assessment{Format: Format, Site: s.Site, Day: s.Day, Hangs: t.assess()}, nil
+		}
+	}
+	return Assessment{}, fmt.Errorf("%q is no tree of this survey; expected the id of one of its trees", id)
+}
+
 // newSite places the members of every tree, so that each hang can be judged
 // among its neighbours.
 func newSite(k *knowledge.Base, rules rules, s *survey.Survey) ([]*tree, error) {

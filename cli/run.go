@@ -1,18 +1,24 @@
 package cli
 
 import (
+	"context"
 	"fmt"
 	"io"
+
+	"boughline/store"
 
 	"github.com/alecthomas/kong"
 )
 
 // Env is what a command may touch of the world.
 type Env struct {
-	Args   []string // without the program's name
-	Stdin  io.Reader
-	Stdout io.Writer
-	Stderr io.Writer
+	Context context.Context // ends when the program is to stop
+	Args    []string        // without the program's name
+	Stdin   io.Reader
+	Stdout  io.Writer
+	Stderr  io.Writer
+	// OpenStore opens the file that the app keeps its records in.
+	OpenStore func(file string) (store.Backend, error)
 }
 
 // commands is the command line, one field for each command.
@@ -31,6 +37,8 @@ type commands struct {
 	Work     workCommand     `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
 	Schema   schemaCommand   `cmd:"" help:"Print the JSON Schema of the survey document."`
 	Demo     demoCommand     `cmd:"" help:"Write the demo survey into a folder."`
+	App      appCommand      `cmd:"" help:"Serve the app for a browser, at a desk and for the phone."`
+	Field    fieldCommand    `cmd:"" help:"Write the app for the phone as a folder of files."`
 }
 
 const about = `Judges a tree before a rope swing is hung from it for a day.

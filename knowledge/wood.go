@@ -1,6 +1,10 @@
 package knowledge
 
-import "boughline/source"
+import (
+	"slices"
+
+	"boughline/source"
+)
 
 // WoodRow holds what one source says of the green wood of one species. Stresses
 // are in Pa, densities in kg/m3; a figure the source does not give is nil.
@@ -40,6 +44,9 @@ func loadWood(l *loader) []WoodRow {
 	}
 	return rows
 }
+
+// WoodRows lists what every source says of every wood.
+func (b *Base) WoodRows() []WoodRow { return slices.Clone(b.wood) }
 
 // strength reads the bending strength, with the low value of derived rows.
 func (r row) strength() *source.Fact {

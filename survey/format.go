@@ -43,14 +43,6 @@ func day(text string) error {
 	return nil
 }
 
-// validate passes everything that is no text: the schema's type refuses that.
-func (f format) validate(value any) error {
-	if text, ok := value.(string); ok {
-		return f.check(text)
-	}
-	return nil
-}
-
 // expected says in words what the form of text is.
 func (f format) expected() string {
 	var t *quantity.TextError

@@ -50,9 +50,9 @@ func snake(name string) string {
 func definition(t *testing.T, typ reflect.Type) map[string]any {
 	t.Helper()
 	if typ == reflect.TypeFor[Survey]() {
-		return schema().written
+		return schema()
 	}
-	d, ok := schema().written["$defs"].(map[string]any)[snake(typ.Name())].(map[string]any)
+	d, ok := schema()["$defs"].(map[string]any)[snake(typ.Name())].(map[string]any)
 	if !ok {
 		t.Fatalf("the schema has no definition of %s", typ.Name())
 	}
@@ -84,7 +84,7 @@ func TestTypesAndSchemaListTheSameFields(t *testing.T) {
 			t.Errorf("%s: unknown fields are not refused", typ.Name())
 		}
 	}
-	if got, want := len(schema().written["$defs"].(map[string]any)), len(types)-1+len(definitionNames)+len([]string{"id", "word"}); got != want {
+	if got, want := len(schema()["$defs"].(map[string]any)), len(types)-1+len(definitionNames)+len([]string{"id", "word"}); got != want {
 		t.Errorf("%d definitions, want %d", got, want)
 	}
 }
@@ -205,7 +205,7 @@ func TestSchemaIsACopyAndNamesItsDraft(t *testing.T) {
 // pattern is the pattern of a definition as ECMA-262 reads it, where \s is any
 // white space.
 func pattern(t interface{ Fatal(...any) }, name string) *regexp.Regexp {
-	d := schema().written["$defs"].(map[string]any)[name].(map[string]any)
+	d := schema()["$defs"].(map[string]any)[name].(map[string]any)
 	compiled, err := regexp.Compile(strings.ReplaceAll(d["pattern"].(string), `\s`, `[\s\v\p{Z}]`))
 	if err != nil {
 		t.Fatal(err)

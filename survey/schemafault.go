@@ -8,41 +8,23 @@ import (
 	"strings"
 
 	"boughline/quantity"
-
-	"github.com/santhosh-tekuri/jsonschema/v6"
-	"github.com/santhosh-tekuri/jsonschema/v6/kind"
 )
 
 // checkSchema returns what the schema finds wrong with a document, in our own
 // words, and adds it to the losses.
 func checkSchema(root map[string]any, lost losses) []Problem {
-	err, _ := schema().compiled.Validate(root).(*jsonschema.ValidationError)
-	if err == nil {
-		return nil
-	}
+	found := breaches(root, schema(), nil)
 	t := translator{root: root, lost: lost}
-	leaves := leaves(err, nil)
-	for _, leaf := range leaves {
-		t.unknownFields(leaf)
+	for _, b := range found {
+		t.unknownFields(b)
 	}
-	for _, leaf := range leaves {
-		t.translate(leaf)
+	for _, b := range found {
+		t.translate(b)
 	}
 	return t.problems
 }
 
-// leaves are the errors without further causes.
-func leaves(err *jsonschema.ValidationError, found []*jsonschema.ValidationError) []*jsonschema.ValidationError {
-	if len(err.Causes) == 0 {
-		return append(found, err)
-	}
-	for _, cause := range err.Causes {
-		found = leaves(cause, found)
-	}
-	return found
-}
-
-// translator turns errors of the schema into problems, one for each path.
+// translator turns breaches of the schema into problems, one for each path.
 type translator struct {
 	root     map[string]any
 	lost     losses
@@ -59,20 +41,19 @@ func (t *translator) report(p Problem) {
 
 // unknownFields comes first: a field whose name is misspelt is not missing as
 // well.
-func (t *translator) unknownFields(err *jsonschema.ValidationError) {
-	extra, ok := err.ErrorKind.(*kind.AdditionalProperties)
+func (t *translator) unknownFields(b breach) {
+	extra, ok := b.kind.(extraFields)
 	if !ok {
 		return
 	}
-	at := t.path(err.InstanceLocation)
-	properties, _ := schema().definition(err.SchemaURL)["properties"].(map[string]any)
+	at := t.path(b.location)
+	properties, _ := b.rule["properties"].(map[string]any)
 	known := slices.Sorted(maps.Keys(properties))
-	slices.Sort(extra.Properties)
-	for _, name := range extra.Properties {
+	for _, name := range extra.names {
 		do := "delete it, or put what it says into a note"
 		if likely := nearest(name, known); likely != "" {
 			do = fmt.Sprintf("perhaps %q is meant", likely)
-			t.mute(err.InstanceLocation, at, likely)
+			t.mute(b.location, at, likely)
 		}
 		t.report(Problem{
 			Code: CodeUnknownField, Path: string(at.field(name)),
@@ -90,30 +71,29 @@ func (t *translator) mute(location []string, at path, name string) {
 	}
 }
 
-func (t *translator) translate(err *jsonschema.ValidationError) {
-	at := t.path(err.InstanceLocation)
-	rule := schema().definition(err.SchemaURL)
+func (t *translator) translate(b breach) {
+	at := t.path(b.location)
 	p := Problem{Path: string(at), Code: CodeOutOfRange}
-	switch k := err.ErrorKind.(type) {
-	case *kind.AdditionalProperties:
+	switch k := b.kind.(type) {
+	case extraFields:
 		return
-	case *kind.Required:
-		t.missing(at, rule, k.Missing)
+	case missingFields:
+		t.missing(at, b.rule, k.names)
 		return
-	case *kind.Type:
-		p.Code, p.Fault, p.Expected, p.Do = wrongType(k, rule)
-	case *kind.Format:
+	case otherType:
+		p.Code, p.Fault, p.Expected, p.Do = wrongType(k, b.rule)
+	case badFormat:
 		p.Code, p.Fault, p.Expected, p.Do = badText(k)
-	case *kind.Enum:
+	case notListed:
 		p.Code, p.Fault, p.Expected, p.Do = notInList(k)
-	case *kind.Const:
+	case otherConstant:
 		p.Code, p.Fault, p.Expected, p.Do = CodeVersion, "there is no such version", fmt.Sprintf("version %d", Version), fmt.Sprintf("write %d if the document follows this schema", Version)
-	case *kind.MinLength:
+	case emptyText:
 		p.Code, p.Fault, p.Expected, p.Do = CodeEmpty, "it is empty", "some text", "write it, or leave the field out where it may be left out"
-	case *kind.MinItems:
-		p.Code, p.Fault, p.Expected, p.Do = CodeEmpty, "the list is too short", fmt.Sprintf("at least %d", k.Want), "add what is missing"
-	default: // minimum, maximum
-		p.Fault, p.Expected, p.Do = "the number is out of range", interval(rule), "check for a slip of the pen"
+	case tooFewItems:
+		p.Code, p.Fault, p.Expected, p.Do = CodeEmpty, "the list is too short", fmt.Sprintf("at least %d", k.want), "add what is missing"
+	case beyondBounds:
+		p.Fault, p.Expected, p.Do = "the number is out of range", interval(b.rule), "check for a slip of the pen"
 	}
 	t.report(p)
 }
@@ -140,38 +120,38 @@ var typeNames = map[string]string{
 	"integer": "a whole number", "boolean": "true or false", "null": "null",
 }
 
-func wrongType(k *kind.Type, rule map[string]any) (code, fault, expected, do string) {
-	code, fault, do = CodeWrongType, "it is "+typeNames[k.Got], "write it in that form"
-	expected = typeNames[k.Want[0]]
-	if k.Got == "number" && k.Want[0] == "integer" {
+func wrongType(k otherType, rule map[string]any) (code, fault, expected, do string) {
+	code, fault, do = CodeWrongType, "it is "+typeNames[k.got], "write it in that form"
+	expected = typeNames[k.want]
+	if k.got == "number" && k.want == "integer" {
 		fault = "it is no whole number"
 	}
 	name, _ := rule["format"].(string)
 	if f, ok := formats[name]; ok {
 		expected, do = f.expected(), f.do()
 	}
-	if k.Got == "null" {
+	if k.got == "null" {
 		do = "leave the field out where nothing was observed, or " + do
 	}
 	return code, fault, expected, do
 }
 
-func badText(k *kind.Format) (code, fault, expected, do string) {
-	f := formats[k.Want]
-	fault = k.Err.Error()
-	if text, ok := k.Err.(*quantity.TextError); ok {
+func badText(k badFormat) (code, fault, expected, do string) {
+	f := formats[k.format]
+	fault = k.err.Error()
+	if text, ok := k.err.(*quantity.TextError); ok {
 		fault, expected = text.Reason, text.Expected
 	}
 	return f.code, fault, expected, f.do()
 }
 
-func notInList(k *kind.Enum) (code, fault, expected, do string) {
-	names := make([]string, 0, len(k.Want))
-	for _, want := range k.Want {
+func notInList(k notListed) (code, fault, expected, do string) {
+	names := make([]string, 0, len(k.want))
+	for _, want := range k.want {
 		names = append(names, fmt.Sprint(want))
 	}
 	do = "choose one of them"
-	if got, ok := k.Got.(string); ok {
+	if got, ok := k.got.(string); ok {
 		if likely := nearest(got, names); likely != "" {
 			do = fmt.Sprintf("perhaps %q is meant", likely)
 		}
@@ -183,7 +163,7 @@ func interval(rule map[string]any) string {
 	return fmt.Sprintf("%v to %v", rule["minimum"], rule["maximum"])
 }
 
-// path turns the library's list of names and numbers into a path.
+// path turns a list of names and numbers into a path.
 func (t *translator) path(location []string) path {
 	at, node := path(""), any(t.root)
 	for _, token := range location {

@@ -2,11 +2,22 @@
 package main
 
 import (
+	"context"
 	"os"
+	"os/signal"
+	"syscall"
 
 	"boughline/cli"
+	"boughline/store"
+	"boughline/store/sqlite"
 )
 
 func main() {
-	os.Exit(cli.Run(cli.Env{Args: os.Args[1:], Stdin: os.Stdin, Stdout: os.Stdout, Stderr: os.Stderr}))
+	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
+	code := cli.Run(cli.Env{
+		Context: ctx, Args: os.Args[1:], Stdin: os.Stdin, Stdout: os.Stdout, Stderr: os.Stderr,
+		OpenStore: func(file string) (store.Backend, error) { return sqlite.Open(file) },
+	})
+	stop()
+	os.Exit(code)
 }

@@ -1,0 +1,59 @@
+package browsertest
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/chromedp/chromedp"
+)
+
+// pages are all pages of the demo site, by the names of their pictures.
+var pages = []struct{ name, path string }{
+	{"sites", ""}, {"site", "site/demo"}, {"site-new", "site/new"}, {"site-edit", "site/demo/edit"}, {"riders", "site/demo/riders"}, {"gear", "site/demo/gear"},
+	{"tree", "site/demo/tree/T1"}, {"tree-new", "site/demo/tree/new"}, {"tree-edit", "site/demo/tree/T1/edit"}, {"limb", "site/demo/tree/T1/member/L1"},
+	{"look", "site/demo/tree/T1/look/crown"}, {"finding", "site/demo/tree/T1/finding/F1"}, {"hang", "site/demo/tree/T1/hang/oak-swing/edit"},
+	{"outcome", "site/demo/tree/T1/hang/oak-swing"}, {"outcome-unfinished", "site/demo/tree/T6/hang/pine-swing"}, {"history", "site/demo/tree/T1/history"}, {"compare", "site/demo/tree/T1/history/1"},
+	{"signs", "signs"}, {"fungi", "fungi"}, {"species", "species"}, {"wood", "wood"}, {"sources", "sources"}, {"settings", "settings"},
+	{"import", "import"}, {"not-found", "nowhere"},
+}
+
+// settle waits until nothing more arrives on a page.
+func (b *tab) settle() {
+	b.t.Helper()
+	b.until(`!document.querySelector("[data-waiting]") && (!document.getElementById("live") || document.getElementById("live").dataset.shown)`)
+}
+
+func TestShots(t *testing.T) {
+	folder := os.Getenv("BOUGHLINE_SHOTS")
+	if folder == "" {
+		t.Skip("BOUGHLINE_SHOTS names no folder; make shots does")
+	}
+	if err := os.MkdirAll(folder, 0o755); err != nil {
+		t.Fatal(err)
+	}
+	server, _ := host(t)
+	for _, s := range []screen{phone, desk} {
+		for _, ink := range []string{"light", "dark"} {
+			b, quit := open(t, t.TempDir(), server.URL+"/", s)
+			b.goTo("settings")
+			b.fill("ink", ink)
+			b.pressText("Save")
+			for _, p := range pages {
+				b.goTo(p.path)
+				b.settle()
+				b.shoot(filepath.Join(folder, s.name+"-"+ink+"-"+p.name+".png"))
+			}
+			quit()
+		}
+	}
+}
+
+func (b *tab) shoot(file string) {
+	b.t.Helper()
+	var picture []byte
+	b.do(chromedp.FullScreenshot(&picture, 100))
+	if err := os.WriteFile(file, picture, 0o644); err != nil {
+		b.t.Fatal(err)
+	}
+}

@@ -1,0 +1,174 @@
+package web
+
+import (
+	"fmt"
+	"net/http"
+	"strconv"
+	"strings"
+
+	"boughline/assess"
+	"boughline/assess/wording"
+	"boughline/notebook"
+	"boughline/survey"
+	"boughline/web/view"
+	"boughline/web/words"
+)
+
+func (a *app) showOutcome(w http.ResponseWriter, r *http.Request) error {
+	return a.withHang(w, r, func(_ *entry, s *notebook.Site, t *notebook.Tree, h *survey.Hang) error {
+		page := view.Outcome{
+			Page: a.newPage(r, words.OutcomeOf+": "+h.ID, a.treeTrail(s, t)...), Cautions: wording.Cautions(),
+			Edit: view.Link{Text: words.ChangeHang, To: a.treeLink(s, t, "hang", h.ID, "edit")},
+		}
+		found, err := a.Notebook.Outcomes(s, t)
+		if err != nil {
+			page.Fault = err.Error()
+			return a.send(w, r, http.StatusOK, view.OutcomePage(page))
+		}
+		for _, result := range found.Hangs {
+			if result.ID == h.ID {
+				a.outcome(&page, s, t, result)
+			}
+		}
+		return a.send(w, r, http.StatusOK, view.OutcomePage(page))
+	})
+}
+
+func (a *app) outcome(page *view.Outcome, s *notebook.Site, t *notebook.Tree, h assess.Hang) {
+	page.Drawings = a.hangDrawings(s, t, h)
+	page.Shape, page.Sentence = wording.Shape(h.Outcome), wording.Outcome(h.Outcome)
+	page.Asked = append([]view.Row{{Name: words.LimbTitle, Value: h.Member}}, useRows(h.Asked)...)
+	if h.Limits != nil {
+		page.Limits = limitRows(*h.Limits)
+	}
+	for _, reason := range h.Reasons {
+		shown := reasonView(reason)
+		if reason.Remark {
+			page.Remarks = append(page.Remarks, shown)
+			continue
+		}
+		shown.Act = a.act(s, t, h, reason)
+		page.Reasons = append(page.Reasons, shown)
+	}
+	for _, c := range h.Checks {
+		page.Checks = append(page.Checks, checkView(c, fmt.Sprintf("%s: %s", wording.Check(c), wording.Comparison(c))))
+	}
+}
+
+func useRows(u assess.Use) []view.Row {
+	return []view.Row{
+		{Name: words.RidersTitle, Value: fmt.Sprintf("%d, %s %s", u.Riders, words.Together, wording.AtMost(float64(u.Mass), "kg"))},
+		{Name: words.SeatAndLine, Value: wording.Quantity(float64(u.Seat), "kg")},
+		{Name: words.LineLength, Value: wording.Quantity(float64(u.Line), "m")},
+		{Name: words.SwingsUpTo, Value: wording.AtMost(float64(u.Amplitude), "rad")},
+		{Name: words.GustsTo, Value: wording.AtMost(float64(u.Gust), "m/s")},
+	}
+}
+
+func limitRows(l assess.Limits) []view.Row {
+	rows := useRows(l.Use)
+	rows[0] = view.Row{Name: words.RidersTitle, Value: fmt.Sprintf(words.RidersAtMost, l.Riders, wording.AtMost(float64(l.Mass), "kg"))}
+	if l.Beaufort > 0 {
+		rows = append(rows, view.Row{Name: fmt.Sprintf("%s %d", words.Beaufort, l.Beaufort), Value: l.SeenInTrees})
+	}
+	rows = append(rows,
+		view.Row{Name: words.KeepClear, Value: wording.Quantity(float64(l.KeptClear), "m")},
+		view.Row{Name: words.FallFrom, Value: wording.Quantity(float64(l.FallFrom), "m")},
+		view.Row{Name: words.LoadTest, Value: wording.Quantity(float64(l.TestMass), "kg")},
+	)
+	if len(l.Departures) > 0 {
+		rows = append(rows, view.Row{Name: words.Departure, Value: wording.Departures(l.Departures)})
+	}
+	return rows
+}
+
+func reasonView(r assess.Reason) view.Reason {
+	if r.Check != nil {
+		shown := checkView(*r.Check, wording.Reason(r))
+		shown.Change = wording.Change(r.Change)
+		return shown
+	}
+	shown := view.Reason{Text: wording.Reason(r), Change: wording.Change(r.Change), Basis: wording.Basis(r.Code), Rows: termRows(r.Terms)}
+	if r.Sign != nil {
+		shown.Closer = r.Sign.CloserLook
+	}
+	for _, ref := range r.Refs {
+		shown.Sources = append(shown.Sources, ref.Citation())
+	}
+	return shown
+}
+
+func checkView(c assess.Check, text string) view.Reason {
+	return view.Reason{
+		Text: text, Margin: wording.Margin(c.Margin), Formula: wording.Formula(c.Code), Basis: wording.Basis(c.Code),
+		Demand: wording.Quantity(c.Demand, c.Unit), Capacity: wording.Quantity(c.Capacity, c.Unit),
+		Margins: fmt.Sprintf("%s %s %s", wording.Margin(c.Margin), words.MarginHelp, wording.Margin(c.Best)),
+		Alone:   wording.Outcome(c.Alone), Rows: termRows(c.Terms),
+	}
+}
+
+func termRows(terms []assess.Term) []view.Row {
+	var rows []view.Row
+	for _, t := range terms {
+		row := view.Row{Name: t.Symbol + " =", Value: wording.Quantity(t.Value, t.Unit), About: t.Name}
+		if t.Sd > 0 {
+			row.Value += " ± " + wording.Quantity(t.Sd, t.Unit)
+		}
+		if t.How != "" {
+			row.About += ", " + string(t.How)
+		}
+		if t.Note != "" {
+			row.About += " (" + strings.TrimRight(t.Note, "; ") + ")"
+		}
+		var cited []string
+		for _, ref := range t.Refs {
+			cited = append(cited, ref.Citation())
+		}
+		row.Source = strings.Join(cited, "; ")
+		rows = append(rows, row)
+	}
+	return rows
+}
+
+// act is the page where the cause of a reason can be put right, nil where none
+// is.
+func (a *app) act(s *notebook.Site, t *notebook.Tree, h assess.Hang, r assess.Reason) *view.Link {
+	switch {
+	case r.Code == assess.LookMissing, r.Code == assess.LookBlocked, r.Code == assess.LookOld, r.Code == assess.SignNotVisible:
+		return &view.Link{Text: words.DoIt + ": " + words.Zone(r.Zone), To: a.treeLink(s, t, "look", r.Zone)}
+	case r.Finding != "" && r.OnTree == "":
+		return &view.Link{Text: words.SayMore, To: a.treeLink(s, t, "finding", r.Finding)}
+	}
+	switch r.Code {
+	case assess.ShapeNotMeasured, assess.DiameterGuessed, assess.UnionNotDescribed, assess.UnionNotSeen, assess.UnionIsV:
+		m := memberMeant(t, h, r)
+		return &view.Link{Text: words.Measure + ": " + memberName(m), To: a.treeLink(s, t, "member", m.ID)}
+	case assess.CrownNotMeasured:
+		return &view.Link{Text: words.Measure + ": " + words.EditTree, To: a.treeLink(s, t, "edit")}
+	case assess.WindNotDescribed:
+		return &view.Link{Text: words.SiteAndDay, To: a.link("site", s.ID, "edit")}
+	case assess.RidersNotKnown:
+		return &view.Link{Text: words.RidersTitle, To: a.link("site", s.ID, "riders")}
+	case assess.GearUnmarked, assess.GearCondition, assess.ChainIncomplete, assess.GearRetired, assess.GearLink:
+		return &view.Link{Text: words.Gear, To: a.link("site", s.ID, "gear")}
+	case assess.GroundNotSurveyed, assess.GroundGuessed, assess.GroundTooShort, assess.WaitingNotStated, assess.WaitingTooNear, assess.DepthNotMeasured, assess.HeightsDisagree,
+		assess.LineGoesSlack, assess.SeatClearance, assess.FootClearance, assess.StemClearance, assess.FallHeight:
+		return &view.Link{Text: words.ChangeHang, To: a.treeLink(s, t, "hang", h.ID, "edit")}
+	}
+	return nil
+}
+
+// memberMeant is the member that a reason is about: that of its path, that of
+// its text, or the limb of the hang.
+func memberMeant(t *notebook.Tree, h assess.Hang, r assess.Reason) *survey.Member {
+	if _, rest, ok := strings.Cut(r.Path, ".members["); ok {
+		number, _, _ := strings.Cut(rest, "]")
+		if i, err := strconv.Atoi(number); err == nil && i < len(t.Members) {
+			return &t.Members[i]
+		}
+	}
+	if m := memberOf(t, r.Text); m != nil {
+		return m
+	}
+	return memberOf(t, h.Member)
+}

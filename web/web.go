@@ -1,0 +1,41 @@
+// Package web is the whole app as one http.Handler. It runs in a program at a
+// desk and in the service worker of a phone; it knows neither a database nor
+// a browser, only a notebook.
+package web
+
+import (
+	"net/http"
+
+	"boughline/notebook"
+)
+
+// Config is what the handler needs of its host.
+type Config struct {
+	Notebook *notebook.Notebook
+	// Base is the path under which the app is reached, with a slash at its
+	// end.
+	Base string
+	// Field tells the host on a phone from the one at a desk.
+	Field bool
+	// NewID returns a random id that is never given twice.
+	NewID func() string
+	// Today returns the day in the form 2026-05-16.
+	Today func() string
+	// Log takes errors that a page could not explain; nil for none.
+	Log func(error)
+}
+
+type app struct {
+	Config
+	asset assets
+}
+
+// New returns the handler. It expects requests with the base path in front.
+func New(c Config) http.Handler {
+	a := &app{Config: c, asset: newAssets()}
+	mux := http.NewServeMux()
+	a.routes(mux)
+	guarded := http.NewCrossOriginProtection()
+	guarded.SetDenyHandler(http.HandlerFunc(a.refused))
+	return a.secured(guarded.Handler(http.StripPrefix(c.Base[:len(c.Base)-1], mux)))
+}
