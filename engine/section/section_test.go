@@ -156,8 +156,20 @@ func TestOverlappingCavities(t *testing.T) {
 	near(t, "its modulus", touching.Modulus(0).GoverningM3, 0.2*0.01/6, 1e-12)
 }
 
-// drawSection draws a polygon outline with a round cavity in it or on its edge.
+// hollowed is an outline and a cavity in it or on its edge.
+type hollowed struct{ outline, cavity Ring }
+
+// drawRings draws a polygon and a round cavity that leaves its wood in one piece:
+// a hole beside a corner may cut that off, which Cut refuses.
 func drawRings(t *rapid.T) (Ring, Ring) {
+	drawn := rapid.Custom(anyRings).Filter(func(r hollowed) bool {
+		_, err := Cut(r.outline, r.cavity)
+		return err == nil || !strings.Contains(err.Error(), "pieces of wood apart")
+	}).Draw(t, "rings")
+	return drawn.outline, drawn.cavity
+}
+
+func anyRings(t *rapid.T) hollowed {
 	var soundings []Sounding
 	for k := range 12 {
 		soundings = append(soundings, Sounding{
@@ -169,7 +181,7 @@ func drawRings(t *rapid.T) (Ring, Ring) {
 		quantity.Length(rapid.Float64Range(-0.1, 0.1).Draw(t, "x")),
 		quantity.Length(rapid.Float64Range(-0.1, 0.1).Draw(t, "y")),
 	}
-	return Soundings(Point{}, soundings), Circle(at, quantity.Length(rapid.Float64Range(0.02, 0.1).Draw(t, "hollow")))
+	return hollowed{Soundings(Point{}, soundings), Circle(at, quantity.Length(rapid.Float64Range(0.02, 0.1).Draw(t, "hollow")))}
 }
 
 func turned(r Ring, by quantity.Angle) Ring {
