@@ -1,9 +1,13 @@
 package hangsearch
 
 import (
+	"cmp"
 	"context"
 	"fmt"
+	"runtime"
 	"slices"
+	"sync"
+	"sync/atomic"
 
 	"boughline/assess"
 	"boughline/knowledge"
@@ -35,7 +39,7 @@ type Options struct {
 	Amplitudes []quantity.Angle
 	// Shortest is the shortest line worth a swing; 0 means 2 m (house).
 	Shortest quantity.Length
-	// Progress is called as limbs and groups are done, from one goroutine.
+	// Progress is called as limbs and groups are done, one call at a time.
 	Progress func(done, of int)
 }
 
@@ -106,33 +110,71 @@ func Search(ctx context.Context, s *survey.Survey, k *knowledge.Base, options Op
 		return len(o.Trees) > 0 && !slices.Contains(o.Trees, p.Tree().ID)
 	})
 	result := Result{Site: s.Site, Day: s.Day, Aim: o.Aim, Trees: make([]Tree, len(prospects))}
-	areas := map[string]ground{}
-	steps := countSteps(prospects, o)
-	for i, p := range prospects {
-		t := Tree{ID: p.Tree().ID, Name: p.Tree().Name, Species: p.Tree().Species}
-		for _, limb := range p.Limbs() {
-			points := pointsOn(p, limb)
-			for _, group := range o.Groups {
-				if err := ctx.Err(); err != nil {
-					return Result{}, err
-				}
-				place, err := finderFor(points, o, group, chainFor(s)).place()
-				if err != nil {
-					return Result{}, fmt.Errorf("tree %q: %w", t.ID, err)
-				}
-				t.Places = append(t.Places, place)
-				steps.done()
-			}
-		}
-		t.rank(o.Aim)
-		if best := t.Best(); best != nil {
-			areas[t.ID] = groundOf(p.Tree(), best)
-		}
-		result.Trees[i] = t
+	areas := make([]ground, len(prospects))
+	search := treeSearch{ctx: ctx, options: o, chain: chainFor(s), steps: countSteps(prospects, o)}
+	err = each(len(prospects), func(i int) (err error) {
+		result.Trees[i], areas[i], err = search.of(prospects[i])
+		return err
+	})
+	if err != nil {
+		return Result{}, err
+	}
+	byTree := map[string]ground{}
+	for i, t := range result.Trees {
+		byTree[t.ID] = areas[i]
 	}
 	result.rank(o.Aim)
-	result.findOverlaps(areas)
+	result.findOverlaps(byTree)
 	return result, nil
+}
+
+// each runs a function for 0 to n-1 on all processors and returns the error of
+// the first of them.
+func each(n int, f func(int) error) error {
+	errs := make([]error, n)
+	var next atomic.Int64
+	var wait sync.WaitGroup
+	for range min(n, runtime.GOMAXPROCS(0)) {
+		wait.Go(func() {
+			for i := int(next.Add(1)) - 1; i < n; i = int(next.Add(1)) - 1 {
+				errs[i] = f(i)
+			}
+		})
+	}
+	wait.Wait()
+	return cmp.Or(errs...)
+}
+
+// treeSearch is the search on one tree after another.
+type treeSearch struct {
+	ctx     context.Context
+	options Options
+	chain   string
+	steps   *progress
+}
+
+// of looks at one tree and returns the ground that its best hang keeps clear.
+func (s treeSearch) of(p assess.Prospect) (Tree, ground, error) {
+	t := Tree{ID: p.Tree().ID, Name: p.Tree().Name, Species: p.Tree().Species}
+	for _, limb := range p.Limbs() {
+		points := pointsOn(p, limb)
+		for _, group := range s.options.Groups {
+			if err := s.ctx.Err(); err != nil {
+				return t, ground{}, err
+			}
+			place, err := finderFor(points, s.options, group, s.chain).place()
+			if err != nil {
+				return t, ground{}, fmt.Errorf("tree %q: %w", t.ID, err)
+			}
+			t.Places = append(t.Places, place)
+			s.steps.done()
+		}
+	}
+	t.rank(s.options.Aim)
+	if best := t.Best(); best != nil {
+		return t, groundOf(p.Tree(), best), nil
+	}
+	return t, ground{}, nil
 }
 
 // check wants names that the survey has.
@@ -164,8 +206,9 @@ func chainFor(s *survey.Survey) string {
 	return s.Chains[0].ID
 }
 
-// progress counts limbs and groups.
+// progress counts limbs and groups, of trees that are searched side by side.
 type progress struct {
+	mu     sync.Mutex
 	at, of int
 	tell   func(done, of int)
 }
@@ -179,6 +222,8 @@ func countSteps(prospects []assess.Prospect, o Options) *progress {
 }
 
 func (p *progress) done() {
+	p.mu.Lock()
+	defer p.mu.Unlock()
 	p.at++
 	p.tell(p.at, p.of)
 }
