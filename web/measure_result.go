@@ -110,7 +110,7 @@ func (m *measuring) shares(r measure.Result) []string {
 	lines := []string{fmt.Sprintf(format, m.label(names[0]), 100*r.Share[names[0]])}
 	var rest []string
 	for _, name := range names[1:] {
-		rest = append(rest, fmt.Sprintf("%s %.0f %%", m.label(name), 100*r.Share[name]))
+		rest = append(rest, fmt.Sprintf("%s (%.0f %%)", m.label(name), 100*r.Share[name]))
 	}
 	if len(rest) > 0 {
 		lines = append(lines, fmt.Sprintf(words.RestOfError, strings.Join(rest, "; ")))

@@ -240,3 +240,22 @@ func TestMeasuringForAForm(t *testing.T) {
 		t.Errorf("height %s", got)
 	}
 }
+
+// A phone is offered where an angle is read by clinometer, and only by the
+// script: the page shows nothing of it by itself.
+func TestAPhoneIsOfferedWhereItCanMeasure(t *testing.T) {
+	d := open(t)
+	for kind, angles := range map[string]int{"height-by-tangents": 2, "height-by-staff": 3, "thickness-by-angular-width": 0, "girth": 0, "distance-between-points": 2} {
+		_, page := d.get("/measure/" + kind)
+		if got := strings.Count(page, "data-tilt-for="); got != angles {
+			t.Errorf("%s offers %d angles, want %d", kind, got, angles)
+		}
+		shown := strings.Count(page, "data-tilt ") + strings.Count(page, "data-tilt>")
+		if hidden := strings.Count(page, "data-tilt hidden"); hidden != shown || (angles > 0) != (hidden == angles+1) {
+			t.Errorf("%s: %d parts for a phone, %d of them hidden", kind, shown, hidden)
+		}
+		if scripts := strings.Count(page, "<script src="); (angles > 0) != (scripts == 2) {
+			t.Errorf("%s has %d scripts", kind, scripts)
+		}
+	}
+}
