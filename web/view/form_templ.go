@@ -376,7 +376,7 @@ func group(g Group) templ.Component {
 			}
 		}
 		for _, f := range g.Fields {
-			templ_7745c5c3_Err = field(f).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = f.Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -480,7 +480,7 @@ func readField(f ReadField) templ.Component {
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
-		templ_7745c5c3_Err = field(f.Field).Render(ctx, templ_7745c5c3_Buffer)
+		templ_7745c5c3_Err = f.Field.Render(ctx, templ_7745c5c3_Buffer)
 		if templ_7745c5c3_Err != nil {
 			return templ_7745c5c3_Err
 		}
@@ -570,7 +570,7 @@ func readField(f ReadField) templ.Component {
 			return templ_7745c5c3_Err
 		}
 		for _, again := range f.Again {
-			templ_7745c5c3_Err = field(again).Render(ctx, templ_7745c5c3_Buffer)
+			templ_7745c5c3_Err = again.Render(ctx, templ_7745c5c3_Buffer)
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
