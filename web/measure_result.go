@@ -37,13 +37,22 @@ func (m *measuring) worked() view.Worked {
 		page.Results = append(page.Results, m.result(r))
 	}
 	for _, r := range outcome.Repeated {
-		format := words.ReadingsDiffer
-		if r.Agree() {
-			format = words.ReadingsAgree
-		}
-		page.Notes = append(page.Notes, fmt.Sprintf(format, m.label(r.Field), r.Degrees+1, r.Apart()))
+		page.Notes = append(page.Notes, m.repeated(r))
 	}
 	return page
+}
+
+// repeated says whether readings of the same thing fit together.
+func (m *measuring) repeated(r measure.Repeated) string {
+	format := words.ReadingsDiffer
+	if r.Agree() {
+		format = words.ReadingsAgree
+	}
+	text := fmt.Sprintf(format, r.Degrees+1, r.Apart())
+	if len(m.kind.Fields) == 1 {
+		return text
+	}
+	return m.label(r.Field) + ": " + text
 }
 
 // refused puts what the kind says against the readings beside the field that it
