@@ -15,15 +15,20 @@ var styleText []byte
 //go:embed asset/app.js
 var scriptText []byte
 
+//go:embed asset/tilt.js
+var tiltText []byte
+
 //go:embed asset/icon.svg
 var iconText []byte
 
-// assets are the paths of style and script, which carry a hash of their
+// assets are the paths of style and scripts, which carry a hash of their
 // contents and so may be kept by the browser for ever.
-type assets struct{ style, script string }
+type assets struct{ style, script, tilt string }
 
 func newAssets() assets {
-	return assets{style: "asset/" + hashed(dressed()) + ".css", script: "asset/" + hashed(scriptText) + ".js"}
+	return assets{
+		style: "asset/" + hashed(dressed()) + ".css", script: "asset/" + hashed(scriptText) + ".js", tilt: "asset/" + hashed(tiltText) + ".js",
+	}
 }
 
 // dressed is the style of the pages with that of the drawings.
@@ -40,6 +45,8 @@ func (a *app) sendAsset(w http.ResponseWriter, r *http.Request) error {
 		return sendForEver(w, "text/css; charset=utf-8", dressed())
 	case a.asset.script:
 		return sendForEver(w, "text/javascript; charset=utf-8", scriptText)
+	case a.asset.tilt:
+		return sendForEver(w, "text/javascript; charset=utf-8", tiltText)
 	}
 	return errNoPage
 }

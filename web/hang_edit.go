@@ -70,7 +70,7 @@ func (a *app) hangForm(w http.ResponseWriter, r *http.Request, e *entry, s *note
 	f := view.Form{
 		Page: a.newPage(r, words.HangTitle+" "+h.ID, a.treeTrail(s, t)...), Problems: problems, Revision: t.Revision, Back: a.treeLink(s, t),
 		Live:   a.treeLink(s, t, "margins") + "?hang=" + queryEscape(h.ID),
-		Groups: a.hangGroups(e, s, t, h),
+		Groups: a.hangGroups(r, e, s, t, h),
 	}
 	if hangOf(t, h.ID) != nil {
 		f.Back = a.treeLink(s, t, "hang", h.ID)
@@ -79,7 +79,7 @@ func (a *app) hangForm(w http.ResponseWriter, r *http.Request, e *entry, s *note
 	return a.form(w, r, e, f)
 }
 
-func (a *app) hangGroups(e *entry, s *notebook.Site, t *notebook.Tree, h *survey.Hang) []view.Group {
+func (a *app) hangGroups(r *http.Request, e *entry, s *notebook.Site, t *notebook.Tree, h *survey.Hang) []view.Group {
 	long := e.units.long()
 	at := &h.At
 	line := &h.Line
@@ -91,7 +91,7 @@ func (a *app) hangGroups(e *entry, s *notebook.Site, t *notebook.Tree, h *survey
 			e.selectField("member", h.Member, limbChoices(t)),
 			measuredField(e, "hang_at", long, at, quantity.Taped), chosenField(e, "line", long, line),
 			chosenField(e, "amplitude", degrees, &h.Amplitude), chosenField(e, "swing", degrees, h.SwingAzimuth),
-			measuredField(e, "limb_height", long, h.Height, quantity.Clinometer),
+			a.measurable(r, measuredField(e, "limb_height", long, h.Height, quantity.Clinometer), "heights"),
 			e.selectField("riders", h.Riders, ridersChoices(s)), e.selectField("chain", h.Chain, chainChoices(s)),
 			e.selectField("sleeve", h.Sleeve, choices(words.NotChosen, "none", "hose", "strap", "pad")),
 		}},

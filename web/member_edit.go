@@ -73,14 +73,14 @@ func (a *app) memberForm(w http.ResponseWriter, r *http.Request, e *entry, s *no
 	if m.Parent == "" {
 		f.Groups = []view.Group{
 			{Fields: []view.Field{measuredField(e, "stem_length", e.units.long(), m.Length, quantity.Clinometer), thicknessField(e, "tip", m.Tip), barkField(e, m)}},
-			{Legend: words.Girths, Fields: girthFields(e, m, spare)},
+			{Legend: words.Girths, Fields: a.girthFields(r, e, m, spare)},
 		}
 		return a.form(w, r, e, f)
 	}
 	limb := []view.Field{e.field("limb", view.Text, m.ID), e.selectField("parent", m.Parent, parentChoices(t, m.ID))}
 	f.Groups = []view.Group{
-		{Legend: words.TheLimb, Fields: append(append(limb, shapeFields(e, m)...), thicknessField(e, "tip", m.Tip), barkField(e, m))},
-		{Legend: words.Girths, Help: words.GirthsHelp, Fields: girthFields(e, m, spare)},
+		{Legend: words.TheLimb, Fields: append(append(limb, a.shapeFields(r, e, m)...), thicknessField(e, "tip", m.Tip), barkField(e, m))},
+		{Legend: words.Girths, Help: words.GirthsHelp, Fields: a.girthFields(r, e, m, spare)},
 		{Legend: words.TheUnion, Fields: unionFields(e, unionOf(t, m.ID))},
 	}
 	if memberOf(t, m.ID) != nil {
@@ -107,8 +107,8 @@ func parentChoices(t *notebook.Tree, but string) []view.Choice {
 	return list
 }
 
-func shapeFields(e *entry, m *survey.Member) []view.Field {
-	fields := []view.Field{measuredField(e, "rises_at", e.units.long(), m.RisesAt, quantity.Clinometer)}
+func (a *app) shapeFields(r *http.Request, e *entry, m *survey.Member) []view.Field {
+	fields := []view.Field{a.measurable(r, measuredField(e, "rises_at", e.units.long(), m.RisesAt, quantity.Clinometer), "heights")}
 	if len(m.Path) > 0 {
 		return fields // drawn as a line of points; this form leaves it
 	}
@@ -120,7 +120,7 @@ func shapeFields(e *entry, m *survey.Member) []view.Field {
 }
 
 // girthFields are places and girths in pairs.
-func girthFields(e *entry, m *survey.Member, places int) []view.Field {
+func (a *app) girthFields(r *http.Request, e *entry, m *survey.Member, places int) []view.Field {
 	var fields []view.Field
 	for i := range places {
 		var station survey.Station
@@ -140,6 +140,8 @@ func girthFields(e *entry, m *survey.Member, places int) []view.Field {
 		girth.Pair = true
 		if i > 0 {
 			at.Help, girth.Help = "", ""
+		} else {
+			girth = a.measurable(r, girth, "thickness")
 		}
 		fields = append(fields, at, girth)
 	}
@@ -271,7 +273,11 @@ func readThickness(e *entry, name string, s *survey.Station) {
 		s.Upright, s.Across = parsed(e, name, typed(lastUnit(upright, wide, unit), unit)+how), parsed(e, name, typed(wide, unit)+how)
 	case strings.HasSuffix(text, across):
 		s.Girth, s.Upright, s.Across = nil, nil, nil
-		s.Diameter = parsed(e, name, typed(strings.TrimSuffix(text, across), unit)+" "+e.values.Get(name+"_how"))
+		thick := typed(strings.TrimSuffix(text, across), unit)
+		if !endsInHow(thick) {
+			thick += " " + e.values.Get(name+"_how")
+		}
+		s.Diameter = parsed(e, name, thick)
 	default:
 		s.Diameter, s.Upright, s.Across = nil, nil, nil
 		girth := measured(e, name, unit, s.Girth)

@@ -52,6 +52,9 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /site/{site}/tree/{tree}/history/{revision}":      a.compareVersion,
 		"POST /site/{site}/tree/{tree}/history/{revision}":     a.restoreVersion,
 
+		"GET /measure":        a.listKinds,
+		"GET /measure/{kind}": a.measureKind,
+
 		"GET /signs":     a.showSigns,
 		"GET /fungi":     a.showFungi,
 		"GET /species":   a.showSpecies,

@@ -28,7 +28,7 @@ func (a *app) newTreeForm(w http.ResponseWriter, r *http.Request, e *entry, s *n
 		Page: a.newPage(r, words.AddTreeTitle, a.siteTrail(s)...), Back: a.link("site", s.ID), Problems: problems,
 		Groups: []view.Group{
 			{Legend: words.TheTree, Fields: []view.Field{species, e.selectField("group", "", groupChoices()), e.field("name", view.Text, ""), girth}},
-			{Legend: words.FirstLimb, Help: words.FirstLimbHelp, Fields: append(shapeFields(e, m), girthFields(e, m, 3)...)},
+			{Legend: words.FirstLimb, Help: words.FirstLimbHelp, Fields: append(a.shapeFields(r, e, m), a.girthFields(r, e, m, 3)...)},
 		},
 	})
 }

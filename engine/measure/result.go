@@ -65,8 +65,12 @@ func (r Result) TooCoarse() bool { return math.Abs(r.MeanShift) > coarse*r.Sd }
 // Text writes the result as a survey takes it, for example
 // "0.31 m ±0.02 m angular width": the error to two digits (JCGM 100 (GUM)
 // 7.2.6, from memory), the value to the same place.
-func (r Result) Text() string {
-	text := r.shown(r.Value) + " ±" + r.shown(r.Sd)
+func (r Result) Text() string { return r.TextIn(r.Dimension.usual()) }
+
+// TextIn is Text in a unit of the reader's choice, which must be one of the
+// result's dimension.
+func (r Result) TextIn(u quantity.Unit) string {
+	text := r.shown(r.Value, u) + " ±" + r.shown(r.Sd, u)
 	if r.How != quantity.NotStated {
 		text += " " + string(r.How)
 	}
@@ -74,22 +78,28 @@ func (r Result) Text() string {
 }
 
 // Bounds writes the interval.
-func (r Result) Bounds() (low, high string) {
+func (r Result) Bounds() (low, high string) { return r.BoundsIn(r.Dimension.usual()) }
+
+// BoundsIn is Bounds in a unit of the reader's choice, as in TextIn.
+func (r Result) BoundsIn(u quantity.Unit) (low, high string) {
 	l, h := r.Interval()
-	return r.shown(l), r.shown(h)
+	return r.shown(l, u), r.shown(h, u)
 }
 
-// shown writes a value in the unit of the result, to the place that its error
-// shows.
-func (r Result) shown(value float64) string {
-	factor, unit := 1.0, r.Dimension.Unit()
-	switch r.Dimension {
+// usual is the unit in which results of the dimension are written.
+func (d Dimension) usual() quantity.Unit {
+	switch d {
 	case Angle:
-		factor, unit = 1/degree, "deg"
+		return quantity.Unit{Symbol: "deg", Factor: degree}
 	case Modulus:
-		factor, unit = 1e6, "cm3"
+		return quantity.Unit{Symbol: "cm3", Factor: 1e-6}
 	}
-	return fixed(value*factor, decimals(r.Value*factor, r.Sd*factor)) + " " + unit
+	return quantity.Unit{Symbol: d.Unit(), Factor: 1}
+}
+
+// shown writes a value in a unit, to the place that the error shows.
+func (r Result) shown(value float64, u quantity.Unit) string {
+	return fixed(value/u.Factor, decimals(r.Value/u.Factor, r.Sd/u.Factor)) + " " + u.Symbol
 }
 
 // mostDecimals keeps a result without error from being written with noise.

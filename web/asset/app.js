@@ -27,6 +27,15 @@ for (const form of document.querySelectorAll("form[data-live]")) {
     if (again) { again = false; ask(); }
   };
   form.addEventListener("input", ask);
+  if (form.method === "get") {
+    // What was wrong with a reading is over once it is typed anew.
+    form.addEventListener("input", (event) => {
+      const field = event.target.closest(".wrong");
+      field?.querySelector(".fault")?.remove();
+      field?.querySelector("[aria-invalid]")?.removeAttribute("aria-invalid");
+      field?.classList.remove("wrong");
+    });
+  }
   ask();
 }
 

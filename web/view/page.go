@@ -34,6 +34,7 @@ type Field struct {
 	Choices           []Choice
 	Suggest           []string // for a field with suggestions
 	Fault             string   // what is wrong with it
+	Measure           string   // where it can be worked out from readings; empty for nowhere
 	Need              bool
 	Pair              bool // stands beside its neighbour
 }
