@@ -22,6 +22,17 @@ func (b *Base) FungusChoices(attribute string) []string {
 	return shown
 }
 
+// FungusQuestion is the text of the question for an attribute; ok is false for
+// what the key never asks.
+func (b *Base) FungusQuestion(attribute string) (text string, ok bool) {
+	for _, q := range b.fungusKey.questions {
+		if q.Attribute == attribute {
+			return q.text, true
+		}
+	}
+	return "", false
+}
+
 // choices lists the names of an attribute and their kind of word.
 func (k fungusKey) choices(attribute string) (kind string, names []string) {
 	switch attribute {

@@ -47,6 +47,10 @@ func (a *app) findingForm(w http.ResponseWriter, r *http.Request, e *entry, s *n
 		form.Back = a.treeLink(s, t, "look", string(sign.Zone)) + "#" + sign.ID
 	}
 	long := e.units.long()
+	form.Aside = &view.Link{Text: words.FungusOnIt, To: a.findingKeyLink(s, t, f)}
+	if slices.Contains(fungusSigns, f.Sign) {
+		form.Aside.Text = words.WhichFungus
+	}
 	place := []view.Field{
 		e.selectField("member", f.Member, append(choices(words.SomewhereInZone), parentChoices(t, "")...)),
 		measuredField(e, "along", long, f.At, quantity.ByEye), measuredField(e, "side", degrees, f.Side, quantity.Compass),

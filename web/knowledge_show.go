@@ -65,7 +65,9 @@ func (a *app) showFungi(w http.ResponseWriter, r *http.Request) error {
 				pair(words.Decay, listed(f.Decays)), pair(words.Failure, f.TypicalFailure), pair(words.ConfusedWith, listed(f.ConfusedWith)), pair(words.NoteHead, f.Note)),
 		})
 	}
-	return a.knowledgePage(w, r, words.Fungi, section)
+	return a.send(w, r, http.StatusOK, view.KnowledgePage(view.Knowledge{
+		Page: a.newPage(r, words.Fungi), Sections: []view.Section{section}, Key: a.link("fungi", "key"),
+	}))
 }
 
 func listed(names []string) string { return strings.ReplaceAll(strings.Join(names, ", "), "_", " ") }

@@ -66,6 +66,9 @@ func (a *app) signBlock(s *notebook.Site, t *notebook.Tree, sign signs.Sign, ans
 		CloserLook: sign.CloserLook, StandIns: strings.Join(sign.StandIns, ", "), Memory: memoryNote(sign.FromMemory, sign.PartlyFromMemory),
 		Answer: string(answer), Action: a.treeLink(s, t, "look", string(sign.Zone)), Form: a.NewID(),
 	}
+	if slices.Contains(fungusSigns, sign.ID) {
+		block.Key = a.lookKeyLink(s, t, sign)
+	}
 	for i := range t.Findings {
 		if f := &t.Findings[i]; f.Sign == sign.ID {
 			block.Findings = append(block.Findings, a.findingLine(s, t, f))

@@ -75,6 +75,7 @@ type Form struct {
 	Back     string
 	Live     string // where live margins come from; empty for none
 	Extra    []Button
+	Aside    *Link // to a page that helps to fill it in
 }
 
 // Button is a form of one button.
