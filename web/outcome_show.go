@@ -19,6 +19,10 @@ func (a *app) showOutcome(w http.ResponseWriter, r *http.Request) error {
 		page := view.Outcome{
 			Page: a.newPage(r, words.OutcomeOf+": "+h.ID, a.treeTrail(s, t)...), Cautions: wording.Cautions(),
 			Edit: view.Link{Text: words.ChangeHang, To: a.treeLink(s, t, "hang", h.ID, "edit")},
+			More: []view.Link{
+				{Text: words.LoadTestTitle, To: a.treeLink(s, t, "hang", h.ID, "test")},
+				{Text: words.ChanceTitle, To: a.treeLink(s, t, "hang", h.ID, "chance")},
+			},
 		}
 		found, err := a.Notebook.Outcomes(s, t)
 		if err != nil {
@@ -140,6 +144,8 @@ func (a *app) act(s *notebook.Site, t *notebook.Tree, h assess.Hang, r assess.Re
 		return &view.Link{Text: words.SayMore, To: a.treeLink(s, t, "finding", r.Finding)}
 	}
 	switch r.Code {
+	case assess.TestNotRead, assess.LoadTested:
+		return &view.Link{Text: words.LoadTestTitle, To: a.treeLink(s, t, "hang", h.ID, "test")}
 	case assess.ShapeNotMeasured, assess.DiameterGuessed, assess.UnionNotDescribed, assess.UnionNotSeen, assess.UnionIsV:
 		m := memberMeant(t, h, r)
 		return &view.Link{Text: words.Measure + ": " + memberName(m), To: a.treeLink(s, t, "member", m.ID)}

@@ -54,6 +54,10 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /site/{site}/tree/{tree}/history":                   a.showHistory,
 		"GET /site/{site}/tree/{tree}/history/{revision}":        a.compareVersion,
 		"POST /site/{site}/tree/{tree}/history/{revision}":       a.restoreVersion,
+		"GET /site/{site}/tree/{tree}/hang/{hang}/chance":        a.showChance,
+		"GET /site/{site}/tree/{tree}/hang/{hang}/test":          a.showLoadTest,
+		"GET /site/{site}/tree/{tree}/hang/{hang}/test/new":      a.newLoadTest,
+		"POST /site/{site}/tree/{tree}/hang/{hang}/test/new":     a.createLoadTest,
 
 		"GET /measure":        a.listKinds,
 		"GET /measure/{kind}": a.measureKind,

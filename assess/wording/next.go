@@ -48,7 +48,7 @@ func worth(n assess.NextMeasurement) string {
 	case n.Likely.Outcome < n.Now.Outcome:
 		return "likely to lead to: " + outcomeIn(n.Likely)
 	case n.Likely.Open < n.Now.Open:
-		return fmt.Sprintf("settles one of the %d things that are open", n.Now.Open)
+		return settles(n.Now.Open)
 	case n.Likely.Riders > n.Now.Riders:
 		return fmt.Sprintf("likely to lift the limit from %s to %s", people(n.Now.Riders), people(n.Likely.Riders))
 	case float64(n.Likely.Mass-n.Now.Mass) > 0.5:
@@ -84,4 +84,11 @@ func people(n int) string {
 // Together words how a hang would stand with all of the list done.
 func Together(n assess.NextSteps) string {
 	return "all of these together, as taken now: " + outcomeIn(n.Together)
+}
+
+func settles(open int) string {
+	if open == 1 {
+		return "settles the one thing that is open"
+	}
+	return fmt.Sprintf("settles one of the %d things that are open", open)
 }

@@ -1,7 +1,10 @@
 package view
 
 import (
+	"fmt"
 	"strconv"
+
+	"boughline/web/words"
 
 	"github.com/a-h/templ"
 )
@@ -36,3 +39,5 @@ func pressed(yes bool) string {
 
 // sizeOf is how wide a field for a number is: enough for what stands in it.
 func sizeOf(value string) string { return strconv.Itoa(max(5, len([]rune(value)))) }
+
+func sampleHelp(samples int) string { return fmt.Sprintf(words.ChanceSampleHow, samples) }

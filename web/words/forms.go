@@ -75,6 +75,12 @@ var Fields = map[string]Label{
 	"condition":     {"Condition", ""},
 	"knot":          {"Knot in it", ""},
 	"hitch":         {"Goes round the limb", ""},
+	"load":          {"Load in all", "Type a pull with its unit: 400 N"},
+	"sag":           {"Gone down under it", ""},
+	"steps":         {"Steps", ""},
+	"set":           {"Still down after all was taken off", "0 where nothing stayed. Without it the test does not count."},
+	"tested_on":     {"Day of the test", "It counts on this day alone, and only where the site is judged for it."},
+	"tested_by":     {"Who made it", ""},
 }
 
 // Titles and legends of forms.
