@@ -74,6 +74,9 @@ func (s *Site) around(t *Tree) []*Tree {
 	return list
 }
 
+// Around is the survey of a tree and of those that matter to its hangs.
+func (s *Site) Around(t *Tree) survey.Survey { return s.among(s.around(t)) }
+
 // among is the site with some of its trees.
 func (s *Site) among(trees []*Tree) survey.Survey {
 	some := s.Head

@@ -34,6 +34,8 @@ func (a *app) routes(mux *http.ServeMux) {
 		"POST /site/{site}/tree/{tree}/member/{member}":        a.saveMember,
 		"POST /site/{site}/tree/{tree}/member/{member}/delete": a.deleteMember,
 		"GET /site/{site}/tree/{tree}/margins":                 a.showMargins,
+		"GET /site/{site}/tree/{tree}/place":                   a.searchPlace,
+		"POST /site/{site}/tree/{tree}/place":                  a.askForPlace,
 		"GET /site/{site}/tree/{tree}/look/{zone}":             a.lookZone,
 		"POST /site/{site}/tree/{tree}/look/{zone}":            a.answerSign,
 		"POST /site/{site}/tree/{tree}/look/{zone}/rest":       a.answerRest,
