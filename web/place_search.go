@@ -143,12 +143,16 @@ func (a *app) placeFound(page *view.Place, e *entry, p *hangsearch.Place) {
 }
 
 func placeRows(h survey.Hang, f *hangsearch.Found) []view.Row {
-	return []view.Row{
+	rows := []view.Row{
 		{Name: words.AlongTheLimb, Value: metres(h.At.Value)}, {Name: words.LineLength, Value: metres(h.Line.Value)},
 		{Name: words.SwingTowards, Value: wording.Quantity(float64(h.SwingAzimuth.Value), "rad")},
 		{Name: words.SwingsUpTo, Value: wording.Quantity(float64(h.Amplitude.Value), "rad")},
 		{Name: words.FallFrom, Value: metres(f.Fall)}, {Name: words.LeastInHand, Value: bindText(f.Least)},
 	}
+	for _, spot := range h.Waiting {
+		rows = append(rows, view.Row{Name: words.PeopleWait, Value: wording.Quantity(float64(spot.Azimuth.Value), "rad") + ", " + metres(spot.Distance.Value) + " " + words.Away})
+	}
+	return rows
 }
 
 func edgeRows(f *hangsearch.Found) []view.Row {

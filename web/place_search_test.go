@@ -85,3 +85,17 @@ func TestPlaceWithoutGroundSaysWhatToMeasure(t *testing.T) {
 		t.Fatal("every tree of the demo has spot heights")
 	}
 }
+
+func TestPlaceThatServesNobodySaysWhatFallsShort(t *testing.T) {
+	d := open(t)
+	limb := d.tree("T1").Members[2].ID
+	status, page := d.get("/site/demo/tree/T1/place?limb=" + url.QueryEscape(limb) + "&riders=adults&aim=lowest-fall&to_each_side=60")
+	for _, want := range []string{"Nothing serves with these", "What comes nearest", "What falls short", "Lines that serve along limb " + limb} {
+		if status != http.StatusOK || !strings.Contains(page, want) {
+			t.Errorf("%d, no %q", status, want)
+		}
+	}
+	if strings.Contains(page, "Ask for this hang") {
+		t.Error("a place that does not serve can be asked for")
+	}
+}

@@ -22,6 +22,7 @@ const (
 	PlaceGone      = "With what is written down now nothing serves here any more."
 	AlongTheLimb   = "Along the limb"
 	SwingTowards   = "Swings towards, and back"
+	PeopleWait     = "People wait towards"
 	LeastInHand    = "Least in hand"
 	EdgeNearer     = "Nearer to the union ends at"
 	EdgeFarther    = "Farther out ends at"
