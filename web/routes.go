@@ -59,8 +59,10 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /site/{site}/tree/{tree}/hang/{hang}/test/new":      a.newLoadTest,
 		"POST /site/{site}/tree/{tree}/hang/{hang}/test/new":     a.createLoadTest,
 
-		"GET /measure":        a.listKinds,
-		"GET /measure/{kind}": a.measureKind,
+		"GET /measure":                        a.listKinds,
+		"GET /measure/{kind}":                 a.measureKind,
+		"GET /site/{site}/tree/{tree}/place":  a.searchPlace,
+		"POST /site/{site}/tree/{tree}/place": a.askForPlace,
 
 		"GET /signs":     a.showSigns,
 		"GET /fungi":     a.showFungi,

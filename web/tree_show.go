@@ -75,6 +75,7 @@ func (a *app) members(page *view.Tree, u units, s *notebook.Site, t *notebook.Tr
 		line := view.MemberLine{Name: memberName(m), To: a.treeLink(s, t, "member", m.ID), About: aboutMember(u, m)}
 		if m.Parent != "" {
 			line.HangTo = a.treeLink(s, t, "hang", "new") + "?member=" + queryEscape(m.ID)
+			line.PlaceTo = a.treeLink(s, t, "place") + "?limb=" + queryEscape(m.ID)
 		}
 		page.Members = append(page.Members, line)
 	}

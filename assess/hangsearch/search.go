@@ -33,6 +33,7 @@ func Aims() []Aim { return []Aim{LongestLine, LowestFall, MostInHand} }
 type Options struct {
 	Aim    Aim
 	Trees  []string // their ids; none means all
+	Limbs  []string // their ids, on the trees looked at; none means all
 	Groups []string // of riders; none means all
 	// Amplitudes to each side that are tried, the widest first; none means 50,
 	// 40, 30 and 20 degrees. The first at which a limb serves is taken.
@@ -156,7 +157,7 @@ type treeSearch struct {
 // of looks at one tree and returns the ground that its best hang keeps clear.
 func (s treeSearch) of(p assess.Prospect) (Tree, ground, error) {
 	t := Tree{ID: p.Tree().ID, Name: p.Tree().Name, Species: p.Tree().Species}
-	for _, limb := range p.Limbs() {
+	for _, limb := range s.options.limbsOf(p) {
 		points := pointsOn(p, limb)
 		for _, group := range s.options.Groups {
 			if err := s.ctx.Err(); err != nil {
@@ -175,6 +176,13 @@ func (s treeSearch) of(p assess.Prospect) (Tree, ground, error) {
 		return t, groundOf(p.Tree(), best), nil
 	}
 	return t, ground{}, nil
+}
+
+// limbsOf are the limbs of a tree that are looked at.
+func (o Options) limbsOf(p assess.Prospect) []assess.Limb {
+	return slices.DeleteFunc(p.Limbs(), func(l assess.Limb) bool {
+		return len(o.Limbs) > 0 && !slices.Contains(o.Limbs, l.ID)
+	})
 }
 
 // check wants names that the survey has.
@@ -216,7 +224,7 @@ type progress struct {
 func countSteps(prospects []assess.Prospect, o Options) *progress {
 	p := &progress{tell: o.Progress}
 	for _, prospect := range prospects {
-		p.of += len(prospect.Limbs()) * len(o.Groups)
+		p.of += len(o.limbsOf(prospect)) * len(o.Groups)
 	}
 	return p
 }

@@ -1,0 +1,33 @@
+package words
+
+// The search for a place to hang from.
+const (
+	WhereToHang    = "Where could a swing hang?"
+	PlaceIntro     = "Tries hang points, directions and lines along one limb and judges each as an assessment does. It may take some seconds."
+	LookForPlace   = "Look for a place"
+	AskForPlace    = "Ask for this hang"
+	PlaceAim       = "The best is"
+	PlaceAmplitude = "To each side"
+	AnyAmplitude   = "as wide as serves, 50 to 20 degrees"
+	PlaceNoLimb    = "No limb is written down here yet. Add one to the tree first."
+	PlaceNoRiders  = "The site names no group of riders yet. Add one first."
+	PlaceAlone     = "Judged as the only hang of its tree, for the place as measured, on the gear of the first chain. It is put up only after its own assessment, by whoever signs for it."
+	PlaceFound     = "The best place"
+	PlaceMissed    = "Nothing serves with these"
+	PlaceNearest   = "What comes nearest"
+	ShortBy        = "What falls short"
+	PlaceGround    = "The ground about the tree has not been surveyed: measure spot heights, each with its direction and distance from the stem and its height against the foot, at least three, all round where a swing would pass."
+	PlaceStrength  = "By its strength alone the limb bears them up to %s along it."
+	PlaceWeak      = "By its strength and gear alone nothing serves anywhere."
+	PlaceGone      = "With what is written down now nothing serves here any more."
+	AlongTheLimb   = "Along the limb"
+	SwingTowards   = "Swings towards, and back"
+	PeopleWait     = "People wait towards"
+	LeastInHand    = "Least in hand"
+	EdgeNearer     = "Nearer to the union ends at"
+	EdgeFarther    = "Farther out ends at"
+	EdgeShorter    = "A shorter line ends at"
+	EdgeLonger     = "A longer line ends at"
+	EdgeNone       = "nothing binds within what was tried"
+	BandOf         = "Lines that serve along limb"
+)
