@@ -3,7 +3,6 @@ package web
 import (
 	"fmt"
 	"math"
-	"strconv"
 
 	"boughline/assess"
 	"boughline/assess/wording"
@@ -69,8 +68,8 @@ func exposureView(e assess.ExposureChance, target float64) view.Exposure {
 		shown.Rides += ", " + words.ChanceAtDesign
 	}
 	shown.Rows = []view.Row{
-		{Name: words.ChanceLikeliest, Value: oneIn(e.FirstOrder.Probability) + ": " + wording.Figure(e.FirstOrder)},
-		{Name: words.ChanceAllWays, Value: oneIn(e.Bound.Probability) + ": " + wording.Figure(e.Bound)},
+		{Name: words.ChanceLikeliest, Value: wording.Figure(e.FirstOrder)},
+		{Name: words.ChanceAllWays, Value: wording.Figure(e.Bound)},
 	}
 	if e.Code == assess.OneSeason {
 		shown.Rows = append(shown.Rows, view.Row{Name: words.ChanceAgainst, Value: against(e.FirstOrder.Beta, target)})
@@ -83,28 +82,6 @@ func exposureView(e assess.ExposureChance, target float64) view.Exposure {
 		shown.Rows = append(shown.Rows, view.Row{Name: words.ChanceNotFound, Value: lost + ": " + words.ChanceNoWay})
 	}
 	return shown
-}
-
-// oneIn says a chance as people do, the number cut to two digits so that it
-// never reads rarer than it is.
-func oneIn(p float64) string {
-	if p < 1e-15 {
-		return words.ChanceBelow
-	}
-	n := 1 / p
-	if n < 10 {
-		return fmt.Sprintf(words.ChanceOneIn, strconv.FormatFloat(math.Floor(n*10)/10, 'f', -1, 64))
-	}
-	scale := math.Pow10(int(math.Floor(math.Log10(n))) - 1)
-	return fmt.Sprintf(words.ChanceOneIn, grouped(strconv.FormatFloat(math.Floor(n/scale)*scale, 'f', 0, 64)))
-}
-
-// grouped parts the digits of a number by threes.
-func grouped(digits string) string {
-	for i := len(digits) - 3; i > 0; i -= 3 {
-		digits = digits[:i] + "\u202f" + digits[i:]
-	}
-	return digits
 }
 
 // chanceDrawings draw the index that decides, and the wider one of a season.

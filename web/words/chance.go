@@ -29,8 +29,6 @@ const (
 	ChanceOneRide    = "one ride at the amplitude declared"
 	ChanceAtDesign   = "at the amplitude that strength is checked at"
 	ChanceAgainst    = "Against the target"
-	ChanceOneIn      = "about one in %s"
-	ChanceBelow      = "below what the laws can tell"
 	WaysToFail       = "Ways to fail"
 	WaysToFailHow    = "The likeliest first, each with its index, in: %s. Open one to see what its failure comes from; the shares say how much."
 	ChanceSample     = "Check it with samples"
