@@ -24,13 +24,23 @@ func (f *finder) place() (Place, error) {
 	}
 	var nearest *row
 	for _, f.amplitude = range f.options.Amplitudes {
-		rows, err := f.sweep()
+		rows, err := f.sweep(evenTurns) // every other direction first
 		if err != nil {
 			return p, err
 		}
-		best, costly, err := f.best(rows)
+		best, costly, settled, err := f.best(rows)
 		if err != nil {
 			return p, err
+		}
+		if !settled {
+			between, err := f.sweep(oddTurns)
+			if err != nil {
+				return p, err
+			}
+			rows = append(rows, between...)
+			if best, costly, _, err = f.best(rows); err != nil {
+				return p, err
+			}
 		}
 		if best != nil {
 			return f.report(p, *best)
@@ -46,10 +56,11 @@ func (f *finder) place() (Place, error) {
 	return f.missed(p, *nearest)
 }
 
-// sweep tries all spots of the coarse grid.
-func (f *finder) sweep() ([]row, error) {
+// sweep tries all spots of the coarse grid in directions turned off the one
+// square to the limb.
+func (f *finder) sweep(turns []degrees) ([]row, error) {
 	var rows []row
-	for turn := -turnMost; turn <= turnMost; turn += turnStep {
+	for _, turn := range turns {
 		var ray []spot
 		for along := alongStep; along <= max(alongStep, f.last()); along += alongStep {
 			square, err := f.square(along)
@@ -179,6 +190,8 @@ const tries = 8
 type choice struct {
 	*finder
 	outcome assess.Outcome // of the one that was found
+	// seen are the least and the worst outcome of all that were tried.
+	seen    [2]assess.Outcome
 	found   *candidate
 	nearest *row // what came nearest, by the checks that take long
 	left    int  // candidates that may still be tried with those
@@ -187,26 +200,28 @@ type choice struct {
 // best takes the best candidate at which the checks of chance, motion and calm
 // weather hold too, and refines it: one that may be hung, or else the one of
 // which the least bad follows. Where none holds it returns what came nearest.
-func (f *finder) best(rows []row) (found *candidate, nearest *row, err error) {
+// It is settled where other directions would hardly do better: the one found may
+// be hung, or all of them come to the same.
+func (f *finder) best(rows []row) (found *candidate, nearest *row, settled bool, err error) {
 	list, err := f.candidates(rows)
 	if err != nil {
-		return nil, nil, err
+		return nil, nil, false, err
 	}
-	c := choice{finder: f, outcome: assess.Leave + 1}
+	c := choice{finder: f, outcome: assess.Leave + 1, seen: [2]assess.Outcome{assess.Leave, assess.MayHang}}
 	if err := c.among(list); err != nil {
-		return nil, nil, err
+		return nil, nil, false, err
 	}
 	if c.found == nil { // what takes long finds the shortest arms the easiest
 		slices.SortStableFunc(list, func(a, b candidate) int { return cmp.Or(cmp.Compare(a.along, b.along), a.order(b)) })
 		if err := c.among(list); err != nil {
-			return nil, nil, err
+			return nil, nil, false, err
 		}
 	}
 	if c.found == nil {
-		return nil, c.nearest, nil
+		return nil, c.nearest, false, nil
 	}
 	refined, err := f.refine(*c.found, c.outcome)
-	return &refined, nil, err
+	return &refined, nil, c.outcome.Rideable() || c.seen[0] == c.seen[1], err
 }
 
 // among looks through candidates up to the first that may be hung.
@@ -230,6 +245,7 @@ func (c *choice) try(one *candidate) error {
 		return err
 	}
 	outcome := w.Conditions(one.line.metres(), c.amplitude)
+	c.seen[0], c.seen[1] = min(c.seen[0], outcome), max(c.seen[1], outcome)
 	if outcome >= c.outcome {
 		return nil
 	}
@@ -251,7 +267,7 @@ func (f *finder) refine(c candidate, outcome assess.Outcome) (candidate, error) 
 	for _, step := range []struct {
 		along centimetres
 		turn  degrees
-	}{{25, 6}, {12, 4}, {6, 2}, {3, 2}, {1, 2}} {
+	}{{25, 10}, {12, 4}, {6, 2}, {3, 2}, {1, 2}} {
 		for _, next := range []spot{
 			{c.along - step.along, c.heading}, {c.along + step.along, c.heading},
 			{c.along, turned(c.heading, -step.turn)}, {c.along, turned(c.heading, step.turn)},

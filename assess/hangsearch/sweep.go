@@ -21,10 +21,15 @@ func (d degrees) angle() quantity.Angle       { return quantity.Angle(d) * quant
 const (
 	alongStep centimetres = 50
 	lineStep  centimetres = 40
-	turnStep  degrees     = 10
-	turnMost  degrees     = 40 // off the direction square to the limb
 	endRoom   centimetres = 30 // from both ends of a limb
 	headRoom  centimetres = 30 // of a line that ends above the ground
+)
+
+// Directions are tried 10 degrees apart, up to 40 off the one square to the
+// limb: first every other one, then those between them.
+var (
+	evenTurns = []degrees{0, -20, 20, -40, 40}
+	oddTurns  = []degrees{-10, 10, -30, 30}
 )
 
 // points are the hang points and directions of one limb that were tried, for
