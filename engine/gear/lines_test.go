@@ -20,6 +20,17 @@ func TestHangBetweenEqualLegs(t *testing.T) {
 	near(t, "left angle", got.Left.Degrees(), 30, 1e-9)
 }
 
+// meetBetween reports whether legs meet below, well between the anchors: by the
+// law of cosines at the left anchor.
+func meetBetween(x, y, a, b float64) bool {
+	apart := math.Hypot(x, y)
+	if a+b < apart*(1+1e-9) || math.Abs(a-b) > apart*(1-1e-9) {
+		return false
+	}
+	node := a * math.Cos(math.Atan2(y, x)-math.Acos((a*a+apart*apart-b*b)/(2*a*apart)))
+	return node > 1e-9 && node < x-1e-9
+}
+
 // Equilibrium of the node, and legs of the given length.
 func TestHangBetweenIsInBalance(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
@@ -28,7 +39,10 @@ func TestHangBetweenIsInBalance(t *testing.T) {
 		right := Spot{quantity.Length(x), quantity.Length(y)}
 		got, err := HangBetween(Spot{}, right, quantity.Length(a), quantity.Length(b), 1000)
 		if err != nil {
-			t.Skip("legs that don't meet between the anchors")
+			if meetBetween(x, y, a, b) {
+				t.Fatalf("refused legs of %v and %v m between anchors %v m apart and %v m up: %v", a, b, x, y, err)
+			}
+			t.Skip("legs that don't meet between the anchors") // refused rightly; nothing hangs
 		}
 		nx, ny := float64(got.Node.X), float64(got.Node.Y)
 		near := func(what string, got, want float64) {
@@ -118,7 +132,12 @@ func TestHammockIsInBalance(t *testing.T) {
 		}
 		got, err := q.Solve()
 		if err != nil {
-			t.Skip("too short or too long for the span")
+			// No body drawn is as long as a span, so that none can be too long.
+			apart := math.Hypot(float64(q.RightAnchor.X), float64(q.RightAnchor.Y))
+			if float64(q.LeftStrap+q.Body+q.RightStrap) > apart*(1+1e-6) {
+				t.Fatalf("refused %+v: %v", q, err)
+			}
+			t.Skip("too short for the span") // refused rightly; nothing hangs
 		}
 		near := func(what string, got, want float64) {
 			if math.Abs(got-want) > 1e-6*(1+math.Abs(want)) {

@@ -19,7 +19,7 @@ const took = `(async (path, times) => {
 // TestFigures prints how long things take; it judges nothing.
 func TestFigures(t *testing.T) {
 	if os.Getenv("BOUGHLINE_FIGURES") == "" {
-		t.Skip("BOUGHLINE_FIGURES is not set")
+		t.Skip("BOUGHLINE_FIGURES is not set") // timings judge nothing and take minutes
 	}
 	server, _ := host(t)
 	b, _ := open(t, t.TempDir(), server.URL+"/field/", phone)
