@@ -45,10 +45,10 @@ func (r *rig) limbClearance(u trial, side scenario) figure {
 			paths = r.seatPaths(u, side)
 		}
 		if byBody {
-			worst = worse(worst, w.figure(body, w.roomOf(paths)))
+			worst = worse(worst, w.figure(body, w.roomOf(paths, worst.margin()*body)))
 		}
 		if byLine {
-			worst = worse(worst, w.figure(lineRoom, w.roomOfLine(top, paths[0][:])))
+			worst = worse(worst, w.figure(lineRoom, w.roomOfLine(top, paths[0][:], worst.margin()*lineRoom)))
 		}
 		if w.stands {
 			worst = worse(worst, w.figure(body, float64(r.reach(u).Polygon(0, 0).Distance(w.points[0]))-w.radii[0]))
@@ -96,7 +96,7 @@ func (r *rig) woodAround() []timber {
 			w.points[i] = w.points[i].Add(offset)
 			w.lowest = math.Min(w.lowest, w.points[i].Z-w.radii[i])
 		}
-		if w.fromHang = w.room([]quantity.Vec3{hang, hang}); w.fromHang < near {
+		if w.fromHang = w.room([]quantity.Vec3{hang, hang}, math.Inf(1)); w.fromHang < near {
 			list = append(list, w)
 		}
 	}
@@ -181,33 +181,49 @@ func (r *rig) lineTop(side scenario) quantity.Vec3 {
 }
 
 // roomOf is the least distance between any of the paths and the face of the
-// wood.
-func (w *timber) roomOf(paths *seatPaths) float64 {
-	return math.Min(w.room(paths[0][:]), math.Min(w.room(paths[1][:]), w.room(paths[2][:])))
+// wood, or enough where all of it is farther off.
+func (w *timber) roomOf(paths *seatPaths, enough float64) float64 {
+	for i := range paths {
+		enough = w.room(paths[i][:], enough)
+	}
+	return enough
 }
 
-// room is the least distance between a path and the face of the wood.
-func (w *timber) room(path []quantity.Vec3) float64 {
-	least := math.Inf(1)
+// room is the least distance between a path and the face of the wood, or enough
+// where that is less. What can't come nearer within the way along the path since
+// the last look is passed over.
+func (w *timber) room(path []quantity.Vec3, enough float64) float64 {
 	for i := 1; i < len(w.points); i++ {
 		thickest := math.Max(w.radii[i-1], w.radii[i])
-		for j := 1; j < len(path); j++ {
-			least = math.Min(least, segmentDistance(path[j-1], path[j], w.points[i-1], w.points[i])-thickest)
+		for j := 1; j < len(path); {
+			distance := segmentDistance(path[j-1], path[j], w.points[i-1], w.points[i]) - thickest
+			enough = math.Min(enough, distance)
+			for j++; j < len(path); j++ {
+				if distance -= path[j].Sub(path[j-1]).Norm(); distance < enough {
+					break
+				}
+			}
 		}
 	}
-	return least
+	return enough
 }
 
 // roomOfLine is the least distance between the line at every angle, from a
-// little below the limb down to the seat, and the face of the wood.
-func (w *timber) roomOfLine(hang quantity.Vec3, path []quantity.Vec3) float64 {
-	least := math.Inf(1)
-	for _, seat := range path {
-		down := seat.Sub(hang)
+// little below the limb down to the seat, and the face of the wood, or enough
+// where that is less. No point of the line moves farther than the seat.
+func (w *timber) roomOfLine(hang quantity.Vec3, path []quantity.Vec3, enough float64) float64 {
+	for j := 0; j < len(path); {
+		down := path[j].Sub(hang)
 		from := hang.Add(down.Scale(math.Min(1, belowHang/down.Norm())))
-		least = math.Min(least, w.room([]quantity.Vec3{from, seat}))
+		distance := w.room([]quantity.Vec3{from, path[j]}, math.Inf(1))
+		enough = math.Min(enough, distance)
+		for j++; j < len(path); j++ {
+			if distance -= path[j].Sub(path[j-1]).Norm(); distance < enough {
+				break
+			}
+		}
 	}
-	return least
+	return enough
 }
 
 // belowHang is where the check of the line begins, m below the limb.

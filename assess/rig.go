@@ -35,6 +35,7 @@ type rig struct {
 	pulls   map[pullKey]peak
 	drifts  map[quantity.Angle]quantity.Length // by amplitude, of a line of 1 m
 	clear   clearances
+	height  *hangHeight
 	sag     *sagLaw
 }
 
@@ -97,6 +98,7 @@ func (r *rig) forget() {
 	r.drifts = map[quantity.Angle]quantity.Length{}
 	r.springs.factors = map[factorKey]float64{}
 	r.clear = clearances{}
+	r.height = nil
 }
 
 // mechanics works out what the limb, the stem and the wind are to a swing from

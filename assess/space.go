@@ -47,6 +47,20 @@ func (r *rig) spaceCheckers() []checker {
 // heights about it. Where neither is known it is that of the shape over level
 // ground, and a reason asks for it.
 func (r *rig) hangHeight() (height quantity.Measured[quantity.Length], measured bool) {
+	if r.height == nil {
+		value, measured := r.findHangHeight()
+		r.height = &hangHeight{value, measured}
+	}
+	return r.height.value, r.height.measured
+}
+
+// hangHeight is that of the limb above the ground, worked out once.
+type hangHeight struct {
+	value    quantity.Measured[quantity.Length]
+	measured bool
+}
+
+func (r *rig) findHangHeight() (height quantity.Measured[quantity.Length], measured bool) {
 	if r.h.Height != nil {
 		return resolve(r.k, *r.h.Height), true
 	}

@@ -8,13 +8,6 @@ import (
 	"boughline/assess"
 )
 
-// candidate is a spot with one line.
-type candidate struct {
-	spot
-	line  centimetres
-	value float64 // by the aim, the more the better
-}
-
 // place finds the best hang of the group on the limb at the widest amplitude
 // that serves.
 func (f *finder) place() (Place, error) {
@@ -120,69 +113,6 @@ func (f *finder) bearing(spots []spot) (int, error) {
 	return n, failed
 }
 
-// candidates lists the best line of every run of the rows, the best first.
-func (f *finder) candidates(rows []row) ([]candidate, error) {
-	var list []candidate
-	for _, r := range rows {
-		for _, run := range r.runs {
-			c, err := f.bestLine(r.spot, run)
-			if err != nil {
-				return nil, err
-			}
-			list = append(list, c)
-		}
-	}
-	slices.SortStableFunc(list, candidate.order)
-	return list, nil
-}
-
-// order puts the better candidate first: of the same value the one nearer to
-// the union, which strains the limb less.
-func (c candidate) order(other candidate) int {
-	return cmp.Or(cmp.Compare(other.value, c.value), cmp.Compare(c.along, other.along))
-}
-
-// bestLine takes the line of a run that the aim asks for.
-func (f *finder) bestLine(at spot, r run) (candidate, error) {
-	w, err := f.swing(at)
-	if err != nil {
-		return candidate{}, err
-	}
-	c := candidate{spot: at, line: r.to}
-	switch f.options.Aim {
-	case LowestFall:
-		if w.Fall(r.from.metres(), f.amplitude) < w.Fall(r.to.metres(), f.amplitude) {
-			c.line = r.from
-		}
-		c.value = -float64(w.Fall(c.line.metres(), f.amplitude))
-	case MostInHand:
-		c.line = f.mostInHand(w, r)
-		c.value = min(f.strength(at, w).Margin, w.Space(c.line.metres(), f.amplitude).Margin)
-	default:
-		c.value = float64(c.line)
-	}
-	return c, nil
-}
-
-// mostInHand halves steps towards the line of a run with the most in hand:
-// shorter lines fall from higher, longer ones come nearer to the ground.
-func (f *finder) mostInHand(w assess.Swing, r run) centimetres {
-	room := func(line centimetres) float64 { return w.Space(line.metres(), f.amplitude).Margin }
-	low, high := r.from, r.to
-	for high-low > 1 {
-		middle := (low + high) / 2
-		if room(middle) >= room(middle+1) {
-			high = middle
-		} else {
-			low = middle + 1
-		}
-	}
-	if room(low) >= room(high) {
-		return low
-	}
-	return high
-}
-
 // tries is how many candidates are tried with the checks that take long.
 const tries = 8
 
@@ -208,12 +138,12 @@ func (f *finder) best(rows []row) (found *candidate, nearest *row, settled bool,
 		return nil, nil, false, err
 	}
 	c := choice{finder: f, outcome: assess.Leave + 1, seen: [2]assess.Outcome{assess.Leave, assess.MayHang}}
-	if err := c.among(list); err != nil {
+	if err := c.among(slices.Clone(list), candidate.order); err != nil {
 		return nil, nil, false, err
 	}
 	if c.found == nil { // what takes long finds the shortest arms the easiest
-		slices.SortStableFunc(list, func(a, b candidate) int { return cmp.Or(cmp.Compare(a.along, b.along), a.order(b)) })
-		if err := c.among(list); err != nil {
+		nearest := func(a, b candidate) int { return cmp.Or(cmp.Compare(a.along, b.along), a.order(b)) }
+		if err := c.among(list, nearest); err != nil {
 			return nil, nil, false, err
 		}
 	}
@@ -225,13 +155,14 @@ func (f *finder) best(rows []row) (found *candidate, nearest *row, settled bool,
 }
 
 // among looks through candidates up to the first that may be hung.
-func (c *choice) among(list []candidate) error {
+func (c *choice) among(list []candidate, order func(a, b candidate) int) error {
 	c.left = tries
-	for i := range list {
-		if c.outcome.Rideable() || c.left == 0 {
-			return nil
+	for len(list) > 0 && !c.outcome.Rideable() && c.left > 0 {
+		one, err := c.next(&list, order)
+		if err != nil {
+			return err
 		}
-		if err := c.try(&list[i]); err != nil {
+		if err := c.try(one); err != nil {
 			return err
 		}
 	}
@@ -239,7 +170,7 @@ func (c *choice) among(list []candidate) error {
 }
 
 // try takes a candidate if a better outcome follows for it and all checks hold.
-func (c *choice) try(one *candidate) error {
+func (c *choice) try(one candidate) error {
 	w, err := c.swing(one.spot)
 	if err != nil {
 		return err
@@ -253,7 +184,7 @@ func (c *choice) try(one *candidate) error {
 	short := w.Line(one.line.metres())
 	switch {
 	case short.Holds():
-		settled := c.settled(*one, short)
+		settled := c.settled(one, short)
 		c.outcome, c.found = outcome, &settled
 	case c.nearest == nil || short.Margin > c.nearest.bind.Margin:
 		c.nearest = &row{spot: one.spot, bind: short, line: one.line}
@@ -295,16 +226,21 @@ func (f *finder) betterAt(at spot, than candidate, outcome assess.Outcome) (*can
 		return nil, err
 	}
 	list, err := f.candidates([]row{r})
-	if err != nil || len(list) == 0 || list[0].order(than) >= 0 {
+	list = slices.DeleteFunc(list, func(c candidate) bool { return c.order(than) >= 0 })
+	if err != nil || len(list) == 0 {
+		return nil, err
+	}
+	next, err := f.next(&list, candidate.order)
+	if err != nil || next.order(than) >= 0 {
 		return nil, err
 	}
 	w, err := f.swing(at)
-	if err != nil || w.Conditions(list[0].line.metres(), f.amplitude) > outcome {
+	if err != nil {
 		return nil, err
 	}
-	short := w.Line(list[0].line.metres())
-	settled := f.settled(list[0], short)
-	if !short.Holds() || settled.order(than) >= 0 {
+	short := w.Line(next.line.metres())
+	settled := f.settled(next, short)
+	if !short.Holds() || settled.order(than) >= 0 || w.Conditions(next.line.metres(), f.amplitude) > outcome {
 		return nil, nil
 	}
 	return &settled, nil

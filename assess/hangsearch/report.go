@@ -1,8 +1,6 @@
 package hangsearch
 
 import (
-	"math"
-	"slices"
 
 	"boughline/assess"
 	"boughline/quantity"
@@ -49,103 +47,6 @@ func leastOf(h assess.Hang) Bind {
 	}
 	c := h.Checks[0] // the least margin is first
 	return Bind{c.Code, c.Where.Part, c.Margin}
-}
-
-// edges finds the first hang points and lines that no longer serve.
-// Along the limb the rows of the band say where to begin.
-func (f *finder) edges(found *Found, c candidate, b Band) error {
-	line := func(l centimetres, whole bool) (assess.Short, error) { return f.fits(c.spot, l, whole) }
-	along := func(s centimetres, whole bool) (assess.Short, error) {
-		return f.fits(spot{s, c.heading}, c.line, whole)
-	}
-	w, err := f.swing(c.spot)
-	if err != nil {
-		return err
-	}
-	l := f.linesAt(c.spot, w)
-	nearest, nearer := b.servesTo(c, -1, endRoom)
-	farthest, farther := b.servesTo(c, 1, f.last())
-	for _, e := range []struct {
-		to                **Edge
-		from, serves, end centimetres
-		try               func(centimetres, bool) (assess.Short, error)
-	}{
-		{&found.Nearer, c.along, nearest, nearer, along}, {&found.Farther, c.along, farthest, farther, along},
-		{&found.Shorter, c.line, c.line, l.shortest, line}, {&found.Longer, c.line, c.line, l.longest, line},
-	} {
-		if *e.to, err = firstBeyond(e.from, e.serves, e.end, e.try); err != nil {
-			return err
-		}
-	}
-	return nil
-}
-
-// servesTo is how far the rows of the band serve with the line of a candidate,
-// without a gap, towards the tip (1) or the union (-1), and the first row that
-// does not, or the end.
-func (b Band) servesTo(c candidate, towards int, end centimetres) (serves, beyond centimetres) {
-	serves, beyond = c.along, end
-	for i := range b.Rows {
-		row := &b.Rows[i]
-		if towards < 0 {
-			row = &b.Rows[len(b.Rows)-1-i]
-		}
-		at := centimetres(math.Round(float64(row.Along) * 100))
-		if (at-c.along)*centimetres(towards) <= 0 {
-			continue
-		}
-		if !row.has(c.line.metres()) {
-			return serves, at
-		}
-		serves = at
-	}
-	return serves, beyond
-}
-
-// has reports whether a line serves, to rounding.
-func (r *Row) has(line quantity.Length) bool {
-	return slices.ContainsFunc(r.Lines, func(l Lines) bool { return line >= l.From-1e-6 && line <= l.To+1e-6 })
-}
-
-// firstBeyond looks for the first length that no longer serves, between one that
-// does by the quick checks and the end of what is tried: first by the checks that are quick, then,
-// where the last one that serves by those fails by the others, by all. Nil where
-// the end serves too.
-func firstBeyond(from, serves, end centimetres, try func(centimetres, bool) (assess.Short, error)) (*Edge, error) {
-	last, beyond, err := halve(serves, end, false, try)
-	if err != nil {
-		return nil, err
-	}
-	switch short, err := try(last, true); {
-	case err != nil:
-		return nil, err
-	case !short.Holds():
-		_, beyond, err = halve(from, last, true, try)
-		return beyond, err
-	}
-	return beyond, nil
-}
-
-// halve halves the way from a length that serves to the end, down to
-// neighbours: the last that serves and the first that does not.
-func halve(serves, end centimetres, whole bool, try func(centimetres, bool) (assess.Short, error)) (centimetres, *Edge, error) {
-	short, err := try(end, whole)
-	if err != nil || short.Holds() {
-		return end, nil, err
-	}
-	for end-serves > 1 || serves-end > 1 {
-		middle := (serves + end) / 2
-		at, err := try(middle, whole)
-		if err != nil {
-			return serves, nil, err
-		}
-		if at.Holds() {
-			serves = middle
-		} else {
-			end, short = middle, at
-		}
-	}
-	return serves, &Edge{end.metres(), bindOf(short)}, nil
 }
 
 // bandStep is between the rows of a band.

@@ -38,3 +38,28 @@ func TestGreatestKeepsTheBest(t *testing.T) {
 		last = value
 	}
 }
+
+// TestGreatestIsQuickOnSmoothPeaks: a peak that is nearly a parabola takes a
+// third of the 40 golden sections that would come as near.
+func TestGreatestIsQuickOnSmoothPeaks(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		top := rapid.Float64Range(0.2, 1.2).Draw(t, "top")
+		looks := 0
+		at, _ := Greatest(func(x float64) float64 { looks++; return math.Cos(x - top) }, 0, 1.5, 40)
+		if math.Abs(at-top) > 1e-7 || looks > 14 {
+			t.Fatalf("greatest at %v after %d looks, want %v", at, looks, top)
+		}
+	})
+}
+
+// TestGreatestOfARidge: a corner is found as near as golden sections find it.
+func TestGreatestOfARidge(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		top := rapid.Float64Range(0.01, 0.99).Draw(t, "top")
+		steep := rapid.Float64Range(0.1, 10).Draw(t, "steep")
+		at, _ := Greatest(func(x float64) float64 { return math.Min(x-top, steep*(top-x)) }, 0, 1, 60)
+		if math.Abs(at-top) > 1e-6 {
+			t.Fatalf("greatest at %v, want %v", at, top)
+		}
+	})
+}

@@ -7,9 +7,10 @@ import (
 )
 
 const (
-	rootScan    = 64 // intervals in which the sign of a smooth function is read
-	maximumScan = 12 // intervals of a smooth stretch before it is narrowed
-	goldenSteps = 40 // each narrows by 0.618: 40 reach the root of rounding, below which a top is flat
+	rootScan    = 64   // intervals in which the sign of a smooth function is read
+	maximumScan = 12   // intervals of a smooth stretch before it is narrowed
+	endProbe    = 1e-6 // how far inside an end a fall is looked for, as a share of an interval of the scan
+	goldenSteps = 40   // each narrows by 0.618: 40 reach the root of rounding, below which a top is flat
 )
 
 // roots returns the places between lo and hi at which the smooth function f
@@ -62,6 +63,9 @@ func greatestBetween(f func(float64) float64, lo, hi float64) (at, greatest floa
 	}
 	a := lo + float64(max(best-1, 0))*step
 	b := lo + float64(min(best+1, maximumScan))*step
+	if inside := at + endProbe*(b+a-2*at); (best == 0 || best == maximumScan) && f(inside) <= greatest {
+		return at, greatest // it falls from the end inwards
+	}
 	if q, v := numeric.Greatest(f, a, b, goldenSteps); v > greatest {
 		return q, v
 	}

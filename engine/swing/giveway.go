@@ -58,7 +58,7 @@ func GiveWay(limb LimbAtHang, mass quantity.Mass, length quantity.Length, amplit
 }
 
 // giveWayPrecision leaves the factor right to 1e-6.
-var giveWayPrecision = numeric.Tolerance{Relative: 1e-8, Absolute: 1e-10}
+var giveWayPrecision = numeric.Tolerance{Relative: 1e-7, Absolute: 1e-9}
 
 // stiffest is the greatest frequency that is followed in time.
 const stiffest quantity.Frequency = 6
