@@ -1,7 +1,6 @@
 package hangsearch
 
 import (
-
 	"boughline/assess"
 	"boughline/quantity"
 )
