@@ -51,8 +51,8 @@ type Item struct {
 	Thickness *survey.MeasuredLength `json:"thickness,omitempty"` // diameter or thickness
 	Width     *survey.MeasuredLength `json:"width,omitempty"`
 	Made      survey.Date            `json:"made,omitzero"`
-	// InServiceSince is the first day of use. Without it the first use that is
-	// recorded counts.
+	// InServiceSince is the first day of use. Without it a life counts from the
+	// first use that is recorded, and what ages has no known history.
 	InServiceSince survey.Date `json:"in_service_since,omitzero"`
 	// LifeYears is the life that the maker gives it from first use.
 	LifeYears *int `json:"life_years,omitempty"`

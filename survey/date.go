@@ -43,6 +43,9 @@ func (d Date) AddMonths(months int) Date {
 	return Date{later}
 }
 
+// Year returns the year of the day.
+func (d Date) Year() int { return d.day.Year() }
+
 // Month returns the month of the day, 1 to 12.
 func (d Date) Month() int { return int(d.day.Month()) }
 
