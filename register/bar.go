@@ -8,7 +8,7 @@ const (
 	IsRetired      Code = "retired"
 	FoundUnfit     Code = "found-unfit"     // by the last examination
 	ShockLoaded    Code = "shock-loaded"    // and not found fit since
-	MarkUnknown    Code = "mark-unknown"    // neither a strength nor a standard is readable
+	MarkUnknown    Code = "mark-unknown"    // neither a strength nor a standard is readable on what bears
 	HistoryUnknown Code = "history-unknown" // it ages, and since when it is in service is not written down
 )
 
@@ -42,7 +42,7 @@ func (r Register) Bars(id string, on survey.Date) []Bar {
 	if shock := r.lastShock(id, on); !shock.IsZero() && !last.On.After(shock) {
 		list = append(list, Bar{Code: ShockLoaded, Since: shock})
 	}
-	if i.Standard == "" && (i.Mark == nil || i.Mark.Kind == survey.MarkUnknown) {
+	if i.Kind != Sleeve && i.Standard == "" && (i.Mark == nil || i.Mark.Kind == survey.MarkUnknown) {
 		list = append(list, Bar{Code: MarkUnknown})
 	}
 	if (i.Material == Textile || i.LifeYears != nil) && i.InServiceSince.IsZero() {

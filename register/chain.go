@@ -81,13 +81,6 @@ func differences(i Item, p survey.Part, on survey.Date) []string {
 	return list
 }
 
-func markText(m *survey.Mark) string {
-	if m == nil {
-		return ""
-	}
-	return fmt.Sprintf("%.4g kN %s", float64(m.Strength.Value)/1000, m.Kind)
-}
-
 func orNone(text string) string {
 	if text == "" {
 		return "none"
