@@ -63,7 +63,6 @@ const (
 	ChainsAside     = "Put chains together and take them apart"
 	NewChain        = "Begin a new chain"
 	ChainName       = "Name of the chain"
-	ChainEmpty      = "No part is in it yet."
 	ChainParts      = "From the limb down"
 	AddFromRegister = "Add a part from the register"
 	AddByHand       = "Add a part by hand"
@@ -84,6 +83,11 @@ const (
 	HowUsed         = "How it is used"
 	PartsOf         = "%d parts"
 	OnePart         = "1 part"
+	ByHand          = "by hand, from no register"
+	UsualParts      = "sling, connector, line and seat, nothing marked yet"
+	HungWith        = "Hangs that are put up with it"
+	Above           = "above"
+	Lowest          = "lowest of all"
 	WantReason      = "write down why it is used all the same, or take another item"
 )
 
@@ -134,6 +138,7 @@ func init() {
 		"shock_loaded":     {"They took a shock load", "A fall, a jump, a slack line that went taut."},
 		"cycles":           {"Rides counted", ""},
 		"chain_name":       {"Name of the chain", "Such as: day gear"},
+		"like":             {"Begin with", "Marks and conditions go along: look each part over."},
 		"item":             {"Item", ""},
 		"part_name":        {"What it is", "Such as: anchor sling"},
 		"choke_angle":      {"Angle in the choke", "Where it is choked round the limb. Left out: the weakest."},
