@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"net/http"
 	"slices"
+	"strings"
 
 	"boughline/notebook"
 	"boughline/survey"
@@ -63,15 +64,39 @@ func (a *app) newChainForm(w http.ResponseWriter, r *http.Request, e *entry, s *
 
 func (a *app) createChain(w http.ResponseWriter, r *http.Request) error {
 	return a.withSite(w, r, func(e *entry, s *notebook.Site) error {
+		g, err := a.Notebook.Gear(r.Context())
+		if err != nil {
+			return err
+		}
 		chain := startChains()[0]
 		if like := chainOf(&s.Head, e.text("like")); like != nil {
-			chain.Parts = slices.Clone(like.Parts)
+			chain.Parts = partsAnew(e, g, s.Head.Day, like.Parts)
 		}
 		chain.ID = needText(e, "chain_name")
 		return a.changeChains(w, r, e, s, words.DidAddChain+chain.ID, a.chainLink(s, chain.ID),
 			func(now *survey.Survey) error { now.Chains = append(slices.Clone(now.Chains), chain); return nil },
 			func(problems []string) error { return a.newChainForm(w, r, e, s, problems) })
 	})
+}
+
+// partsAnew are the parts of a chain for another one: nobody has looked them
+// over for it. An item against which something stands, without a reason, goes
+// into no new chain.
+func partsAnew(e *entry, g *notebook.Gear, on survey.Date, parts []survey.Part) []survey.Part {
+	parts = slices.Clone(parts)
+	for i := range parts {
+		p := &parts[i]
+		if p.Condition == "good" {
+			p.Condition = words.StartCondition
+		}
+		if p.Item == "" || p.Despite != "" {
+			continue
+		}
+		if bars := g.Bars(p.Item, on); len(bars) > 0 {
+			e.faults["like"] = p.Name + " (" + p.Item + "): " + strings.ToLower(strings.Join(barTexts(bars), "; ")) + "; " + words.WantReasonThere
+		}
+	}
+	return parts
 }
 
 // changeChains makes a change of the chains of a site and answers the form it

@@ -1,6 +1,7 @@
 package web
 
 import (
+	"errors"
 	"fmt"
 	"net/http"
 	"slices"
@@ -48,7 +49,8 @@ func (a *app) pressed(w http.ResponseWriter, r *http.Request, e *entry, s *noteb
 	edit.To = next
 	err := a.Notebook.ChangeSite(r.Context(), s.ID, edit, change)
 	return a.saved(w, r, err, next, func([]string) error {
-		if _, meanwhile := err.(*store.Conflict); meanwhile {
+		var meanwhile *store.Conflict
+		if errors.As(err, &meanwhile) {
 			return a.moveOn(w, r, next)
 		}
 		return err

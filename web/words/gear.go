@@ -88,6 +88,7 @@ const (
 	HungWith        = "Hangs that are put up with it"
 	Above           = "above"
 	Lowest          = "lowest of all"
+	WantReasonThere = "write down there why it is used all the same, or begin with the usual parts"
 	WantReason      = "write down why it is used all the same, or take another item"
 )
 
@@ -138,7 +139,7 @@ func init() {
 		"shock_loaded":     {"They took a shock load", "A fall, a jump, a slack line that went taut."},
 		"cycles":           {"Rides counted", ""},
 		"chain_name":       {"Name of the chain", "Such as: day gear"},
-		"like":             {"Begin with", "Marks and conditions go along: look each part over."},
+		"like":             {"Begin with", "Marks go along. Each part is to be looked over anew."},
 		"item":             {"Item", ""},
 		"part_name":        {"What it is", "Such as: anchor sling"},
 		"choke_angle":      {"Angle in the choke", "Where it is choked round the limb. Left out: the weakest."},
