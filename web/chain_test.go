@@ -56,7 +56,7 @@ func TestAChainShowsWhatStandsAgainstItsParts(t *testing.T) {
 func TestAPartGoesInFromTheRegister(t *testing.T) {
 	d := withGear(t)
 	_, page := d.get("/site/demo/chain/day-chain/part/new?item=R2")
-	shows(t, page, "those of the register", `value="swing line"`, "goes into the chain only for a reason", "Shock-loaded on 2026-03-28")
+	shows(t, page, "those of the register", `value="swing line"`, "Shock-loaded on 2026-03-28", "goes into the chain only for a reason")
 	if strings.Contains(page, `name="mark"`) {
 		t.Error("the mark of an item can be typed")
 	}

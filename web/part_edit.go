@@ -5,6 +5,7 @@ import (
 	"net/http"
 	"slices"
 	"strconv"
+	"strings"
 
 	"boughline/notebook"
 	"boughline/quantity"
@@ -101,6 +102,10 @@ func (a *app) partGroups(e *entry, f partForm) []view.Group {
 		part.Fields = append(part.Fields, e.selectField("position", strconv.Itoa(f.usualPlace()), f.positions()))
 	}
 	groups := []view.Group{part}
+	bars := f.bars(id)
+	if len(bars) > 0 { // the reason is asked for before anything else
+		groups = append(groups, despiteGroup(e, p, bars))
+	}
 	if fromRegister {
 		groups[0].Help = words.PartFromItem
 	} else {
@@ -110,14 +115,18 @@ func (a *app) partGroups(e *entry, f partForm) []view.Group {
 		groups = append(groups, a.markGroup(e, p))
 	}
 	groups = append(groups, a.usedGroup(e, p))
-	despite := view.Group{Legend: words.PartDespite, Fields: []view.Field{e.field("despite", view.Long, p.Despite)}}
-	if bars := f.bars(id); len(bars) > 0 {
-		despite.Help = words.PartDespiteHelp
-		for _, text := range barTexts(bars) {
-			despite.Help += " " + text + "."
-		}
+	if len(bars) == 0 {
+		groups = append(groups, despiteGroup(e, p, nil))
 	}
-	return append(groups, despite)
+	return groups
+}
+
+func despiteGroup(e *entry, p *survey.Part, bars []register.Bar) view.Group {
+	g := view.Group{Legend: words.PartDespite, Fields: []view.Field{e.field("despite", view.Long, p.Despite)}}
+	if len(bars) > 0 {
+		g.Help = strings.Join(barTexts(bars), ". ") + ". " + words.PartDespiteHelp
+	}
+	return g
 }
 
 // bars are what stands against an item on the day of the site.

@@ -47,15 +47,11 @@ func (a *app) listGear(w http.ResponseWriter, r *http.Request) error {
 	return a.withGear(r, func(_ *entry, g *notebook.Gear) error {
 		on := a.day()
 		page := view.Register{Page: a.newPage(r, words.GearRegister), Intro: gearIntro(g), Kept: g.Revision > 0}
-		var codes []register.Code
-		for _, d := range g.Due(on) {
-			i, err := g.Item(d.Item)
-			if err != nil {
-				return err
-			}
-			page.Due = append(page.Due, view.GearLine{To: a.itemLink(i.ID), Name: itemName(i), Sub: capital(d.String())})
-			codes = append(codes, d.Code)
+		due, codes, err := a.dueLines(g, on)
+		if err != nil {
+			return err
 		}
+		page.Due = due
 		for _, i := range g.Items {
 			bars := g.Bars(i.ID, on)
 			line := view.GearLine{To: a.itemLink(i.ID), Name: itemName(i), Side: daysOfUse(g.DaysUsed(i.ID)), Sub: aboutItem(i), Against: barTexts(bars)}
@@ -69,6 +65,25 @@ func (a *app) listGear(w http.ResponseWriter, r *http.Request) error {
 		page.Basis = basisOf(codes)
 		return a.send(w, r, http.StatusOK, view.RegisterPage(page))
 	})
+}
+
+// dueLines are the items for which something is due, each once, with the codes
+// of it all.
+func (a *app) dueLines(g *notebook.Gear, on survey.Date) (lines []view.GearLine, codes []register.Code, err error) {
+	for _, d := range g.Due(on) {
+		i, err := g.Item(d.Item)
+		if err != nil {
+			return nil, nil, err
+		}
+		codes = append(codes, d.Code)
+		text, to := capital(d.String())+".", a.itemLink(i.ID)
+		if at := slices.IndexFunc(lines, func(l view.GearLine) bool { return l.To == to }); at >= 0 {
+			lines[at].Sub += " " + text
+			continue
+		}
+		lines = append(lines, view.GearLine{To: to, Name: itemName(i), Sub: text})
+	}
+	return lines, codes, nil
 }
 
 func gearIntro(g *notebook.Gear) string {

@@ -58,7 +58,7 @@ func TestAnEmptyRegisterSaysHowToBegin(t *testing.T) {
 func TestWhatIsDueStandsOnTop(t *testing.T) {
 	d := withGear(t)
 	_, page := d.get("/gear")
-	shows(t, page, "Pennow swings, an invented group. LOLER applies.", "First thorough examination due now", "S2 round sling", "Thorough examination due since 2026-04-04",
+	shows(t, page, "Pennow swings, an invented group. LOLER applies.", "First thorough examination due now", "S2 round sling", "Ten years old since 2025-05-30", "Thorough examination due since 2026-04-04",
 		"D2 seat", "due on 2026-05-25", "<h2>Items</h2>", "S1 anchor sling", "3 days in use", "Shock-loaded on 2026-03-28", "<summary>Retired", "R0 first swing line", "Lifting Operations")
 	_, page = d.get("/gear/item/S2")
 	shows(t, page, "What stands against it", "Shock-loaded on 2026-03-28 and not found fit since", "Ten years old", "20 kN working limit", "2025-10-04, fit", "by M. Tregear", "took a shock load")
