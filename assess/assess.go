@@ -179,7 +179,7 @@ func (r *rig) limitsOf(u trial) *Limits {
 	if b, ok := r.beaufortOf(u.gust); ok {
 		l.Beaufort, l.SeenInTrees = b.Number, b.What
 	}
-	for _, reason := range r.surfaceReasons(clear) {
+	for _, reason := range append(r.surfaceReasons(clear), r.despiteReasons()...) {
 		l.Departures = append(l.Departures, string(reason.Code))
 	}
 	return l

@@ -212,6 +212,7 @@ func (r *rig) gearReasons() []Reason {
 			list = append(list, Reason{Code: GearCondition, Outcome: Unfinished, Path: path, Text: p.Name, Change: Change{Code: ChangeLookGear}})
 		}
 	}
+	list = append(list, r.despiteReasons()...)
 	if !r.hasKind("rope") || !r.hasKind("seat") || !r.holdsLimb() {
 		list = append(list, Reason{Code: ChainIncomplete, Outcome: Unfinished, Path: r.gearAt, Change: Change{Code: ChangeDescribe}})
 	}
@@ -219,6 +220,20 @@ func (r *rig) gearReasons() []Reason {
 		list = append(list, Reason{Code: AnchorCreeps, Outcome: Unfinished, Path: r.gearAt, Change: Change{Code: ChangeChoke},
 			Terms: []Term{factTerm("mu", "friction of a sling on the limb", r.k.Parameter(knowledge.AnchorFriction)),
 				{Symbol: "i", Name: "inclination of the limb at the hang point", Value: r.inclination().Degrees(), Unit: "deg"}}})
+	}
+	return list
+}
+
+// despiteReasons tells the parts that are used for a stated reason although
+// something stands against them. That is a departure to be signed for; whatever
+// else is said of the part stands beside it unchanged.
+func (r *rig) despiteReasons() []Reason {
+	var list []Reason
+	for i := range r.gear.Parts {
+		if p := &r.gear.Parts[i]; p.Despite != "" {
+			list = append(list, Reason{Code: GearDespite, Outcome: WithinLimits, Path: element(r.gearAt+".parts", i) + ".despite",
+				Text: p.Name + ", " + p.Despite, Change: Change{Code: ChangeOtherGear}})
+		}
 	}
 	return list
 }

@@ -288,7 +288,13 @@ func TestGearIsNotTakenInFavour(t *testing.T) {
 			c.Parts[0].Hitch = "straight"
 		}},
 		"unknown mark": {GearUnmarked, func(c *survey.Chain) { c.Parts[0].Mark.Kind = survey.MarkUnknown }},
-		"retired":      {GearRetired, func(c *survey.Chain) { c.Parts[0].Condition = "retired" }},
+		"retired all the same": {GearRetired, func(c *survey.Chain) {
+			c.Parts[0].Condition, c.Parts[0].Despite = "retired", "none other at hand"
+		}},
+		"unknown mark all the same": {GearUnmarked, func(c *survey.Chain) {
+			c.Parts[0].Mark.Kind, c.Parts[0].Despite = survey.MarkUnknown, "none other at hand"
+		}},
+		"retired": {GearRetired, func(c *survey.Chain) { c.Parts[0].Condition = "retired" }},
 	} {
 		s := oak(t)
 		row.spoil(&s.Chains[0])

@@ -25,7 +25,7 @@ import (
 type appCommand struct {
 	Listen string `help:"Address to listen on." default:"127.0.0.1:8080" placeholder:"ADDR"`
 	Data   string `help:"File that keeps what is written down." default:"boughline.db" placeholder:"FILE" type:"path"`
-	Demo   bool   `help:"Put the demo site in where the file keeps no site."`
+	Demo   bool   `help:"Put the demo site and its gear in where the file keeps no site."`
 }
 
 // Run serves the app until the program is told to stop.
@@ -76,8 +76,14 @@ func addDemo(n *notebook.Notebook) error {
 	if err != nil || len(sites) > 0 {
 		return err
 	}
-	_, err = n.Import(context.Background(), demo.Survey(), "demo", notebook.Edit{What: "demo site"})
-	return err
+	if _, err = n.Import(context.Background(), demo.Survey(), "demo", notebook.Edit{What: "demo site"}); err != nil {
+		return err
+	}
+	gear, err := n.Gear(context.Background())
+	if err != nil || gear.Revision > 0 {
+		return err
+	}
+	return n.ImportGear(context.Background(), demo.Register(), notebook.Edit{What: "demo register"})
 }
 
 // ownHost refuses requests by another name where the program listens to this

@@ -34,3 +34,23 @@ func TestTheDocumentedSurveyReads(t *testing.T) {
 		}
 	}
 }
+
+// TestTheDocumentedRegisterReads takes the example out of docs/register.md.
+func TestTheDocumentedRegisterReads(t *testing.T) {
+	text, err := os.ReadFile("../docs/register.md")
+	if err != nil {
+		t.Fatal(err)
+	}
+	example := regexp.MustCompile("(?s)```json\n(.*?)```").FindSubmatch(text)
+	file := filepath.Join(t.TempDir(), "register.json")
+	if err := os.WriteFile(file, example[1], 0o600); err != nil {
+		t.Fatal(err)
+	}
+	var out, talk bytes.Buffer
+	if code := Run(Env{Args: []string{"gear", file, "--on", "2026-09-01"}, Stdout: &out, Stderr: &talk}); code != ExitDone {
+		t.Fatalf("exit %d: %s", code, talk.String())
+	}
+	if !strings.Contains(out.String(), "thorough examination due since 2026-08-21") {
+		t.Error(out.String())
+	}
+}

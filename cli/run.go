@@ -33,10 +33,11 @@ type commands struct {
 	Fungus   fungusCommand   `cmd:"" help:"Name a growth on a tree, as likely as it is, and say what it means for people."`
 	Species  speciesCommand  `cmd:"" help:"Tell what the tables say of a kind of tree, by any of its names."`
 	Measure  measureCommand  `cmd:"" help:"Work out what cannot be taped, with its error; without a kind, list the kinds."`
+	Gear     gearCommand     `cmd:"" help:"Keep a register of gear: what is there, what is due, what stands against its use."`
 	Draw     drawCommand     `cmd:"" help:"Draw a tree, a hang or the site as SVG."`
 	Work     workCommand     `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
 	Schema   schemaCommand   `cmd:"" help:"Print the JSON Schema of the survey document."`
-	Demo     demoCommand     `cmd:"" help:"Write the demo survey into a folder."`
+	Demo     demoCommand     `cmd:"" help:"Write the demo survey and its register of gear into a folder."`
 	App      appCommand      `cmd:"" help:"Serve the app for a browser, at a desk and for the phone."`
 	Field    fieldCommand    `cmd:"" help:"Write the app for the phone as a folder of files."`
 }

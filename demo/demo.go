@@ -12,3 +12,9 @@ var survey []byte
 
 // Survey returns the survey document of the demo site.
 func Survey() []byte { return slices.Clone(survey) }
+
+//go:embed register.json
+var register []byte
+
+// Register returns the register of the gear of the demo's chains.
+func Register() []byte { return slices.Clone(register) }

@@ -7,10 +7,12 @@ import (
 	"boughline/survey"
 )
 
-// ErrNoSite and ErrNoTree say that a record does not exist.
+// ErrNoSite, ErrNoTree and ErrNoChain say that a record does not exist.
 var (
 	ErrNoSite = errors.New("there is no such site")
 	ErrNoTree = errors.New("there is no such tree")
+
+	ErrNoChain = errors.New("there is no such chain")
 )
 
 // Again says that a form was taken before: what it asks for is done.

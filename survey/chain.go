@@ -15,7 +15,12 @@ type Chain struct {
 
 // Part is one link of a chain.
 type Part struct {
-	Name     string `json:"name"`
+	Name string `json:"name"`
+	// Item is its id in a register of gear, Despite the reason why it is used
+	// although something stands against that: a date that is past, a mark that
+	// cannot be read. The reason never makes it stronger.
+	Item     string `json:"item,omitempty"`
+	Despite  string `json:"despite,omitempty"`
 	Kind     string `json:"kind"`     // sling, rope, connector, swivel, seat, ring
 	Material string `json:"material"` // textile or metal
 	Mark     *Mark  `json:"mark,omitempty"`

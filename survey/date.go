@@ -32,8 +32,19 @@ func (d Date) String() string {
 // After reports whether d is later than other.
 func (d Date) After(other Date) bool { return d.day.After(other.day) }
 
-// AddMonths returns the day the given number of months later.
-func (d Date) AddMonths(months int) Date { return Date{d.day.AddDate(0, months, 0)} }
+// AddMonths returns the day the given number of months later, the last of its
+// month where that has no such day: a month after 31 January is the end of
+// February.
+func (d Date) AddMonths(months int) Date {
+	later := d.day.AddDate(0, months, 0)
+	if later.Day() != d.day.Day() {
+		later = later.AddDate(0, 0, -later.Day())
+	}
+	return Date{later}
+}
+
+// Year returns the year of the day.
+func (d Date) Year() int { return d.day.Year() }
 
 // Month returns the month of the day, 1 to 12.
 func (d Date) Month() int { return int(d.day.Month()) }

@@ -2,16 +2,21 @@ package survey
 
 import "fmt"
 
+// The years that a day of a document can lie in.
+const (
+	FirstYear = 1950
+	LastYear  = 2200
+)
+
 // checkDay refuses days that no survey can mean.
 func (c *checker) checkDay(at path, d Date) {
-	const first, last = 1950, 2200
-	if year := d.day.Year(); d.IsZero() || (year >= first && year <= last) {
+	if year := d.Year(); d.IsZero() || (year >= FirstYear && year <= LastYear) {
 		return
 	}
 	c.lost[at] = true
 	c.report(Problem{
 		Code: CodeOutOfRange, Path: string(at), Fault: "no day of that year can be meant",
-		Expected: fmt.Sprintf("a day from %d to %d", first, last), Do: "check the year",
+		Expected: fmt.Sprintf("a day from %d to %d", FirstYear, LastYear), Do: "check the year",
 	})
 }
 

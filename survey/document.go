@@ -173,12 +173,12 @@ func (p *parser) stop(at path) error {
 	problem := Problem{
 		Code: CodeNesting, Path: string(at), offset: p.next(),
 		Fault:    fmt.Sprintf("more than %d objects and lists stand inside one another", maxDepth),
-		Expected: "the fields of a survey", Do: "check which program wrote the file",
+		Expected: "the fields of the document", Do: "check which program wrote the file",
 	}
 	if p.left < 0 {
 		problem.Code = CodeTooLarge
 		problem.Fault = fmt.Sprintf("the document holds more than %d values", maxValues)
-		problem.Expected, problem.Do = "one site", "split it into several sites"
+		problem.Expected, problem.Do = "a smaller document", "split it into several"
 	}
 	problem.Line, problem.Column = lineAndColumn(p.data, problem.offset)
 	p.problems = append(p.problems, problem)

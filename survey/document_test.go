@@ -78,13 +78,13 @@ func TestUpgradeGoesStepByStep(t *testing.T) {
 	var way []float64
 	note := func(root map[string]any) { way = append(way, root["boughline"].(float64)) }
 	root := map[string]any{"boughline": 2.0}
-	upgrade(root, []step{note, note, note})
+	upgrade(root, "boughline", []step{note, note, note})
 	if root["boughline"] != 4.0 || len(way) != 2 || way[0] != 2 || way[1] != 3 {
 		t.Errorf("from 2 to %v by %v", root["boughline"], way)
 	}
 	for _, version := range []any{nil, "1", 0.0, -3.0} {
 		root := map[string]any{"boughline": version}
-		upgrade(root, []step{note})
+		upgrade(root, "boughline", []step{note})
 		if root["boughline"] != version {
 			t.Errorf("%v became %v", version, root["boughline"])
 		}

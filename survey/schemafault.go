@@ -12,9 +12,9 @@ import (
 
 // checkSchema returns what the schema finds wrong with a document, in our own
 // words, and adds it to the losses.
-func checkSchema(root map[string]any, lost losses) []Problem {
-	found := breaches(root, schema(), nil)
-	t := translator{root: root, lost: lost}
+func checkSchema(root, rules map[string]any, version int, lost losses) []Problem {
+	found := definitionsOf(rules).breaches(root, rules, nil)
+	t := translator{root: root, version: version, lost: lost}
 	for _, b := range found {
 		t.unknownFields(b)
 	}
@@ -27,6 +27,7 @@ func checkSchema(root map[string]any, lost losses) []Problem {
 // translator turns breaches of the schema into problems, one for each path.
 type translator struct {
 	root     map[string]any
+	version  int
 	lost     losses
 	problems []Problem
 }
@@ -87,7 +88,7 @@ func (t *translator) translate(b breach) {
 	case notListed:
 		p.Code, p.Fault, p.Expected, p.Do = notInList(k)
 	case otherConstant:
-		p.Code, p.Fault, p.Expected, p.Do = CodeVersion, "there is no such version", fmt.Sprintf("version %d", Version), fmt.Sprintf("write %d if the document follows this schema", Version)
+		p.Code, p.Fault, p.Expected, p.Do = CodeVersion, "there is no such version", fmt.Sprintf("version %d", t.version), fmt.Sprintf("write %d if the document follows this schema", t.version)
 	case emptyText:
 		p.Code, p.Fault, p.Expected, p.Do = CodeEmpty, "it is empty", "some text", "write it, or leave the field out where it may be left out"
 	case tooFewItems:

@@ -42,8 +42,8 @@ type (
 
 // breaches holds a generic tree against a rule of the schema and returns all
 // that is wrong with it.
-func breaches(node any, rule map[string]any, at []string) []breach {
-	rule = resolve(rule)
+func (s definitions) breaches(node any, rule map[string]any, at []string) []breach {
+	rule = s.resolve(rule)
 	broken := func(kind any) []breach { return []breach{{at, rule, kind}} }
 	if want, ok := rule["type"].(string); ok && !isType(node, want) {
 		return broken(otherType{typeOf(node), want})
@@ -66,9 +66,9 @@ func breaches(node any, rule map[string]any, at []string) []breach {
 			return broken(beyondBounds{})
 		}
 	case []any:
-		return listBreaches(node, rule, at)
+		return s.listBreaches(node, rule, at)
 	case map[string]any:
-		return objectBreaches(node, rule, at)
+		return s.objectBreaches(node, rule, at)
 	}
 	return nil
 }
@@ -86,19 +86,19 @@ func textBreach(text string, rule map[string]any) any {
 	return nil
 }
 
-func listBreaches(list []any, rule map[string]any, at []string) []breach {
+func (s definitions) listBreaches(list []any, rule map[string]any, at []string) []breach {
 	var found []breach
 	if least, ok := rule["minItems"].(float64); ok && len(list) < int(least) {
 		found = append(found, breach{at, rule, tooFewItems{int(least)}})
 	}
 	items, ok := rule["items"].(map[string]any)
 	for i := 0; ok && i < len(list); i++ {
-		found = append(found, breaches(list[i], items, below(at, strconv.Itoa(i)))...)
+		found = append(found, s.breaches(list[i], items, below(at, strconv.Itoa(i)))...)
 	}
 	return found
 }
 
-func objectBreaches(object, rule map[string]any, at []string) []breach {
+func (s definitions) objectBreaches(object, rule map[string]any, at []string) []breach {
 	var found []breach
 	properties, _ := rule["properties"].(map[string]any)
 	var missing, extra []string
@@ -114,7 +114,7 @@ func objectBreaches(object, rule map[string]any, at []string) []breach {
 			extra = append(extra, name)
 			continue
 		}
-		found = append(found, breaches(object[name], property, below(at, name))...)
+		found = append(found, s.breaches(object[name], property, below(at, name))...)
 	}
 	if len(missing) > 0 {
 		found = append(found, breach{at, rule, missingFields{missing}})

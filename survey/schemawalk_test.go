@@ -117,7 +117,7 @@ func TestTheWalkFindsWhatALibraryFinds(t *testing.T) {
 			spoil(r, tree)
 		}
 		want := places(r, compiled.Validate(tree))
-		if got := placesOf(breaches(tree, schema(), nil)); !slices.Equal(got, want) {
+		if got := placesOf(definitionsOf(schema()).breaches(tree, schema(), nil)); !slices.Equal(got, want) {
 			r.Fatalf("the walk finds %q, the library %q", got, want)
 		}
 	})

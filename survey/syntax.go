@@ -13,7 +13,7 @@ import (
 func unreadable(data []byte) (Problem, bool) {
 	if len(bytes.TrimSpace(data)) == 0 {
 		return Problem{
-			Code: CodeSyntax, Fault: "it is empty", Expected: "a survey in JSON",
+			Code: CodeSyntax, Fault: "it is empty", Expected: "a document in JSON",
 			Do: "check that the file was written to its end",
 		}, true
 	}

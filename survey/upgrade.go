@@ -14,28 +14,28 @@ var steps = []step{toVersion2}
 func toVersion2(map[string]any) {}
 
 // upgrade brings an older document up to the version of the last step.
-func upgrade(root map[string]any, steps []step) {
-	version, ok := root["boughline"].(float64)
+func upgrade(root map[string]any, field string, steps []step) {
+	version, ok := root[field].(float64)
 	if !ok || version < 1 {
 		return // the schema refuses it
 	}
 	for i := int(version) - 1; i < len(steps); i++ {
 		steps[i](root)
-		root["boughline"] = float64(i + 2)
+		root[field] = float64(i + 2)
 	}
 }
 
 // newerVersion refuses a document of a later program as a whole: its fields
 // may mean something else.
-func newerVersion(root map[string]any) (Problem, bool) {
-	version, ok := root["boughline"].(float64)
-	if !ok || version <= Version {
+func (f *Form[T]) newerVersion(root map[string]any) (Problem, bool) {
+	version, ok := root[f.field].(float64)
+	if !ok || version <= float64(f.version) {
 		return Problem{}, false
 	}
 	return Problem{
-		Code: CodeNewer, Path: "boughline", Value: fmt.Sprint(version),
+		Code: CodeNewer, Path: f.field, Value: fmt.Sprint(version),
 		Fault:    "the document was written by a later program",
-		Expected: fmt.Sprintf("version %d at most", Version),
+		Expected: fmt.Sprintf("version %d at most", f.version),
 		Do:       "read it with the program that wrote it, or a later one",
 	}, true
 }

@@ -18,7 +18,7 @@ func (a *app) editGear(w http.ResponseWriter, r *http.Request) error {
 func (a *app) gearForm(w http.ResponseWriter, r *http.Request, e *entry, s *notebook.Site, problems []string) error {
 	f := view.Form{
 		Page: a.newPage(r, words.Gear, a.siteTrail(s)...), Back: a.link("site", s.ID), Problems: problems,
-		Intro: words.GearIntro, Revision: s.Revision,
+		Intro: words.GearIntro, Revision: s.Revision, Aside: &view.Link{Text: words.ChainsAside, To: a.link("site", s.ID, "chains")},
 	}
 	for i, c := range s.Head.Chains {
 		for j, p := range c.Parts {
@@ -36,12 +36,18 @@ func (a *app) partGroup(e *entry, c survey.Chain, p survey.Part, at string) view
 	if len(p.Ends) > 0 {
 		knot = p.Ends[0]
 	}
-	g := view.Group{Legend: c.ID + ": " + p.Name, Fields: []view.Field{
-		e.field("mark"+at, view.Text, strength),
-		e.selectField("mark_kind"+at, kind, choices(words.NotChosen, survey.MarkBreaking, survey.MarkWorking, survey.MarkUnknown)),
-		e.selectField("standard"+at, p.Standard, a.standards()),
-		e.selectField("condition"+at, p.Condition, choices(words.NotChosen, "good", "worn", "retired", "unknown")),
-	}}
+	g := view.Group{Legend: c.ID + ": " + p.Name}
+	if p.Item == "" { // of an item the register says what it bears
+		g.Fields = []view.Field{
+			e.field("mark"+at, view.Text, strength),
+			e.selectField("mark_kind"+at, kind, choices(words.NotChosen, survey.MarkBreaking, survey.MarkWorking, survey.MarkUnknown)),
+			e.selectField("standard"+at, p.Standard, a.standards()),
+		}
+	} else {
+		g.Legend += " (" + p.Item + ")"
+		g.Help = partStrength(p)
+	}
+	g.Fields = append(g.Fields, e.selectField("condition"+at, p.Condition, choices(words.NotChosen, "good", "worn", "retired", "unknown")))
 	switch p.Kind {
 	case "sling":
 		g.Fields = append(g.Fields, e.selectField("hitch"+at, p.Hitch, choices(words.NotChosen, "straight", "basket", "choker", "girth")))
@@ -96,7 +102,10 @@ func readPart(e *entry, p survey.Part, at string) survey.Part {
 	if !e.values.Has("condition" + at) {
 		return p // a form that does not show it
 	}
-	p.Standard, p.Condition, p.Mark = e.text("standard"+at), e.text("condition"+at), readMark(e, at)
+	p.Condition = e.text("condition" + at)
+	if e.values.Has("mark" + at) {
+		p.Standard, p.Mark = e.text("standard"+at), readMark(e, at)
+	}
 	if e.values.Has("hitch" + at) {
 		p.Hitch = e.text("hitch" + at)
 	}

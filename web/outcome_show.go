@@ -155,7 +155,7 @@ func (a *app) act(s *notebook.Site, t *notebook.Tree, h assess.Hang, r assess.Re
 		return &view.Link{Text: words.SiteAndDay, To: a.link("site", s.ID, "edit")}
 	case assess.RidersNotKnown:
 		return &view.Link{Text: words.RidersTitle, To: a.link("site", s.ID, "riders")}
-	case assess.GearUnmarked, assess.GearCondition, assess.ChainIncomplete, assess.GearRetired, assess.GearLink:
+	case assess.GearUnmarked, assess.GearCondition, assess.ChainIncomplete, assess.GearRetired, assess.GearDespite, assess.GearLink:
 		return &view.Link{Text: words.Gear, To: a.link("site", s.ID, "gear")}
 	case assess.GroundNotSurveyed, assess.GroundGuessed, assess.GroundTooShort, assess.WaitingNotStated, assess.WaitingTooNear, assess.DepthNotMeasured, assess.HeightsDisagree,
 		assess.LineGoesSlack, assess.SeatClearance, assess.FootClearance, assess.StemClearance, assess.FallHeight:

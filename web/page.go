@@ -41,7 +41,7 @@ func (a *app) fail(w http.ResponseWriter, r *http.Request, err error) {
 	var invalid *notebook.Invalid
 	var more []string
 	switch {
-	case errors.Is(err, notebook.ErrNoSite), errors.Is(err, notebook.ErrNoTree), errors.Is(err, store.ErrNotFound), errors.Is(err, errNoPage):
+	case errors.Is(err, notebook.ErrNoSite), errors.Is(err, notebook.ErrNoTree), errors.Is(err, store.ErrNotFound), errors.Is(err, errNoPage), errors.Is(err, notebook.ErrNoChain):
 		status, title, text = http.StatusNotFound, words.NotFoundTitle, words.NotFound
 	case errors.Is(err, store.ErrFull):
 		status, title, text = http.StatusInsufficientStorage, words.FullTitle, store.ErrFull.Error()

@@ -27,6 +27,7 @@ var bases = map[assess.Code]string{
 	assess.AnchorCreeps:      "friction of a sling on bark, from memory; slides where tan i is above it",
 	assess.GearRetired:       "common practice, no published source",
 	assess.GearCondition:     "common practice, no published source",
+	assess.GearDespite:       "house rule: gear that is due, retired or of unknown strength is used for a written reason only",
 	assess.HeightsDisagree:   "house rule: two ways to one height must agree within 0.7 m and the slope between",
 	assess.BarkPressed:       "advice, no limit: bond of bark to wood, Vilkovsky 2022; one day at most is common practice, no published source",
 	assess.BarkUncovered:     "advice, no limit: bond of bark to wood, Vilkovsky 2022; one day at most is common practice, no published source",

@@ -21,6 +21,7 @@ var changes = map[string]string{
 	assess.ChangeOtherTree:         "choose another tree",
 	assess.ChangeOtherLimb:         "choose another limb",
 	assess.ChangeGear:              "stronger gear",
+	assess.ChangeOtherGear:         "a part against which nothing stands",
 	assess.ChangeLookGear:          "look the part over and state its condition, or take another",
 	assess.ChangeChoke:             "a sling that chokes, or a level stretch of limb",
 	assess.ChangeOtherDay:          "another day, without it",

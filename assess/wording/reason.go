@@ -39,6 +39,7 @@ var reasons = map[assess.Code]string{
 	assess.GearCondition:     "%s is worn, or nobody has said that it is in good condition.",
 	assess.ChainIncomplete:   "The chain names no rope, no seat, or nothing that goes round the limb.",
 	assess.GearRetired:       "%s is retired.",
+	assess.GearDespite:       "Used although something stands against it: %s. A stated departure that the person in charge signs for.",
 	assess.DepthNotMeasured:  "How deep the fill lies was not measured; %s is rated for its depth.",
 	assess.SurfaceRating:     "The height of fall is above what %s is rated for: a stated departure that the person in charge signs for.",
 	assess.LineGoesSlack:     "At 90 degrees and beyond the line goes slack and catches with a jerk. Such an amplitude is refused.",

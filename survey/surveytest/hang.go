@@ -101,6 +101,9 @@ func part(t *rapid.T, kind, material string) survey.Part {
 		p.Ends = nil
 	}
 	if yesOrNo(t) {
+		p.Item, p.Despite = text().Draw(t, "item"), note(t, "despite")
+	}
+	if yesOrNo(t) {
 		p.InServiceSince = days().Draw(t, "since")
 	}
 	if yesOrNo(t) {
