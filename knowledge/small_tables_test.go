@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"boughline/quantity"
+	"boughline/source"
 )
 
 func TestEveryZoneAndMeasurementTakesTime(t *testing.T) {
@@ -122,8 +123,38 @@ func TestGearKnotsAndSurfaces(t *testing.T) {
 			t.Error("something that is not in its table was found")
 		}
 	}
-	if len(b.GearList()) != 15 || len(b.Knots()) != 16 || len(b.Hitches()) != 4 || len(b.Sources()) != 239 {
+	if len(b.GearList()) != 15 || len(b.Knots()) != 17 || len(b.Hitches()) != 4 || len(b.Sources()) != 239 {
 		t.Error("a list is not whole")
+	}
+}
+
+// Every knot that has a job has a share, and every anchor and kind of part that a
+// survey may name has a row.
+func TestRiggingTables(t *testing.T) {
+	b := base(t)
+	for _, j := range b.KnotJobs() {
+		if _, ok := b.Knot(j.Name); !ok {
+			t.Errorf("%s has a job and no share", j.Name)
+		}
+		if got, ok := b.KnotJob(" " + j.Name); !ok || got.Job != j.Job || j.Ref.Source.Kind != source.Practice || j.Eats.Ref.Source.Kind != source.House {
+			t.Errorf("%s: %+v", j.Name, got)
+		}
+	}
+	for _, anchor := range []string{"choker", "girth hitch", "basket", "straight", "running bowline"} {
+		if f, ok := b.Freeing(anchor); !ok || f.Ref.Source.Kind != source.Practice {
+			t.Errorf("%s: %+v", anchor, f)
+		}
+	}
+	for _, kind := range []string{"sling", "rope", "connector", "swivel", "seat", "ring"} {
+		if f, ok := b.PartLength(kind); !ok || f.Unit != "m" {
+			t.Errorf("%s: %+v", kind, f)
+		}
+	}
+	if len(b.KnotJobs()) != 14 || len(b.FreeingList()) != 5 || len(b.BarkCovers()) != 5 {
+		t.Error("a list is not whole")
+	}
+	if found(b.KnotJob("tangle")) || found(b.Freeing("glue")) || found(b.PartLength("hook")) {
+		t.Error("something that is not in its table was found")
 	}
 }
 
