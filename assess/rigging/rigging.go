@@ -69,14 +69,19 @@ func Of(s *survey.Survey, k *knowledge.Base, hang string, o Options) (Rigging, e
 	return rigger{k, o, h, f}.answer()
 }
 
+// OptionError is the error of an option out of its range.
+type OptionError struct{ Option, Says string }
+
+func (e OptionError) Error() string { return e.Option + ": " + e.Says }
+
 func (o Options) check() error {
 	switch {
 	case o.Seat != nil && !(*o.Seat > 0 && *o.Seat < 20):
-		return fmt.Errorf("seat: %.4g m; expected a height of the seat above 0 and under 20 m", float64(*o.Seat))
+		return OptionError{"seat", fmt.Sprintf("%.4g m; expected a height of the seat above 0 and under 20 m", float64(*o.Seat))}
 	case o.Stand != nil && !(*o.Stand > 0 && *o.Stand < 50):
-		return fmt.Errorf("stand: %.4g m; expected a distance from the plumb line above 0 and under 50 m", float64(*o.Stand))
+		return OptionError{"stand", fmt.Sprintf("%.4g m; expected a distance from the plumb line above 0 and under 50 m", float64(*o.Stand))}
 	case o.Hours != nil && !(*o.Hours > 0 && *o.Hours <= 24):
-		return fmt.Errorf("hours: %.4g; expected above 0 and at most 24", *o.Hours)
+		return OptionError{"hours", fmt.Sprintf("%.4g; expected above 0 and at most 24", *o.Hours)}
 	}
 	return nil
 }
