@@ -64,6 +64,8 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /site/{site}/tree/{tree}/place":  a.searchPlace,
 		"POST /site/{site}/tree/{tree}/place": a.askForPlace,
 
+		"GET /site/{site}/tree/{tree}/hang/{hang}/rig": a.showRig,
+
 		"GET /signs":     a.showSigns,
 		"GET /fungi":     a.showFungi,
 		"GET /fungi/key": a.openKey,

@@ -77,7 +77,7 @@ func newLinkRow(l assess.LinkFigure, weakest string) linkRow {
 	for i, w := range r.words {
 		r.words[i] = draw.Fit(w, draw.LabelSize, false, linkWidth)
 	}
-	r.height = 6 + draw.LineHeight(draw.HeadingSize)*float64(len(r.head)) + draw.LineHeight(draw.LabelSize)*float64(len(r.words)) + barHeight
+	r.height = 7 + draw.LineHeight(draw.HeadingSize)*float64(len(r.head)) + draw.LineHeight(draw.LabelSize)*float64(len(r.words)) + barHeight
 	return r
 }
 
@@ -106,7 +106,7 @@ func (p *page) link(r linkRow, top draw.Point, weakest string, last bool) {
 	for _, w := range r.words {
 		write(w, draw.LabelSize, false)
 	}
-	items = append(items, linkBar(r.LinkFigure, draw.Point{X: linkLeft, Y: y + 1}, linkWidth)...)
+	items = append(items, linkBar(r.LinkFigure, draw.Point{X: linkLeft, Y: y + 1.9}, linkWidth)...)
 	p.add(&draw.Group{Key: "link " + r.Part.Name, Title: linkSentence(r.LinkFigure, weakest), Items: items})
 }
 
