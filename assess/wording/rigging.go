@@ -104,7 +104,7 @@ func stepsWords(l rigging.Link) string {
 		text += " (working limit)"
 	}
 	for _, s := range l.Steps {
-		text += fmt.Sprintf(", %s keeps %.0f %%: %s", s.Cause, 100*s.Share, newtons(s.Left))
+		text += fmt.Sprintf(", %s keeps %.0f\u00a0%%: %s", s.Cause, 100*s.Share, newtons(s.Left))
 	}
 	return text
 }

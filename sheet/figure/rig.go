@@ -140,7 +140,7 @@ func stepWords(l assess.LinkFigure) string {
 	}
 	text := fmt.Sprintf("%s %s", markWords(l), value(float64(l.Marked.Value), "N"))
 	for _, s := range l.Steps {
-		text += fmt.Sprintf("; %s keeps %.0f %%: %s", s.Cause, float64(s.Share)*100, value(float64(s.Left), "N"))
+		text += fmt.Sprintf("; %s keeps %.0f\u00a0%%: %s", s.Cause, float64(s.Share)*100, value(float64(s.Left), "N"))
 	}
 	return text
 }
