@@ -171,7 +171,7 @@ func (r *rig) limitsOf(u trial) *Limits {
 		MassEach: u.mass / quantity.Mass(r.riders.count), FallFrom: r.fallAt(clear),
 		KeptClear: max(lengths.standard, letGo), StandardClear: lengths.standard, LetGo: letGo,
 		StandardFall: space.StandardFallHeight(u.line, height.High()-u.line),
-		TestMass:     quantity.Mass(float64(r.testPull(u)) / quantity.StandardGravity),
+		TestMass:     r.testMass(u, 1),
 	}
 	for _, corner := range r.keptClearArea(clear) {
 		l.KeptClearArea = append(l.KeptClearArea, [2]float64{corner.X, corner.Y})

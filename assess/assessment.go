@@ -80,7 +80,8 @@ type Limits struct {
 	// StandardFall is the standard's figure for level ground: half the line
 	// and the height of the seat at rest.
 	StandardFall quantity.Length `json:"fall_standard_m"`
-	// TestMass is the dead mass of the load test before anyone rides.
+	// TestMass is the dead mass to hang in the load test before anyone rides: weighed
+	// with the doubt of a scale, it counts as the whole test.
 	TestMass quantity.Mass `json:"load_test_kg"`
 	// Departures are stated departures that the person in charge signs for.
 	Departures []string `json:"departures,omitempty"`

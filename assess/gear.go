@@ -243,11 +243,7 @@ func (r *rig) hasKind(kind string) bool {
 }
 
 // holdsLimb reports whether some part goes round the limb.
-func (r *rig) holdsLimb() bool {
-	return slices.ContainsFunc(r.gear.Parts, func(p survey.Part) bool {
-		return p.Hitch != "straight" && (p.Hitch != "" || p.Kind == "sling")
-	})
-}
+func (r *rig) holdsLimb() bool { return r.holdingPart() != nil }
 
 // inclination is how steeply the limb lies at the hang point.
 func (r *rig) inclination() quantity.Angle {

@@ -115,7 +115,7 @@ func ChanceOf(ctx context.Context, s *survey.Survey, k *knowledge.Base, hang str
 	c := HangChances{
 		Format: Format, Hang: hang, Outcome: judged.Outcome, WithinUse: judged.Limits != nil,
 		Use:      Use{Riders: r.riders.count, Mass: use.mass, Seat: r.riders.seat, Amplitude: use.amplitude, Line: use.line, Gust: use.gust},
-		TestMass: quantity.Mass(float64(r.testPull(use)) / quantity.StandardGravity),
+		TestMass: r.testMass(use, 1),
 		Target:   r.rules.targetBeta.Value, Seed: o.Seed, Samples: o.Samples, LeftOut: leftOut(), Deciding: r.decidingChecks(use),
 	}
 	exposures := r.exposures()

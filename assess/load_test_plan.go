@@ -1,6 +1,8 @@
 package assess
 
 import (
+	"math"
+
 	"boughline/knowledge"
 	"boughline/quantity"
 	"boughline/source"
@@ -16,8 +18,10 @@ type LoadTestPlan struct {
 	Outcome Outcome       `json:"outcome"`
 	Use     Use           `json:"use"`
 	Total   quantity.Mass `json:"total_kg"`
-	Steps   []PlannedStep `json:"steps"`
-	Hold    quantity.Time `json:"hold_s"`
+	// Counts is what the total counts as: the mass at its low 5 % value, as weighed.
+	Counts quantity.Mass `json:"counts_kg"`
+	Steps  []PlannedStep `json:"steps"`
+	Hold   quantity.Time `json:"hold_s"`
 	// SetAtMost is the sag that may stay when all is taken off, and ReadingOff by
 	// how much a tape may be off in reading it, or any sag.
 	SetAtMost  quantity.Length `json:"set_at_most_m"`
@@ -30,7 +34,7 @@ type LoadTestPlan struct {
 }
 
 // PlannedStep is one load in all, with the sag to expect under it and the band
-// that holds nine sound limbs in ten.
+// that holds nine sound limbs in ten. Pull is the weight of Mass.
 type PlannedStep struct {
 	Mass quantity.Mass   `json:"mass_kg"`
 	Pull quantity.Force  `json:"pull_n"`
@@ -52,24 +56,31 @@ func PlanLoadTest(s *survey.Survey, k *knowledge.Base, hang string) (LoadTestPla
 	if err != nil {
 		return LoadTestPlan{}, err
 	}
-	total := r.testPull(use)
 	p := LoadTestPlan{
 		Format: Format, Hang: hang, Outcome: judged.Outcome,
 		Use:   Use{Riders: r.riders.count, Mass: use.mass, Seat: r.riders.seat, Amplitude: use.amplitude, Line: use.line, Gust: use.gust},
-		Total: massOfWeight(total), Hold: quantity.Time(r.rules.testHold.Value), StandOff: r.standOff(use), ReadingOff: quantity.Tail * leastSagSd,
+		Total: r.testMass(use, 1), Counts: massOfWeight(r.testPull(use)), Hold: quantity.Time(r.rules.testHold.Value), StandOff: r.standOff(use), ReadingOff: quantity.Tail * leastSagSd,
 		StopAt:  []string{survey.TestSound, survey.TestCrack, survey.TestCurve, survey.TestMovement},
 		LeftOut: []LeftOut{SidewaysRiding, DefectsNobodySaw, GearDamage},
 		Refs:    []source.Ref{r.rules.testFactor.Ref, r.rules.testSteps.Ref, r.rules.stiffnessCoV.Ref},
 	}
 	steps := int(r.rules.testSteps.Value)
 	for i := range steps {
-		load := total * quantity.Force(i+1) / quantity.Force(steps)
-		step := PlannedStep{Mass: massOfWeight(load), Pull: load}
-		step.Sag, step.Low, step.High = sag.under(load)
+		mass := r.testMass(use, float64(i+1)/float64(steps))
+		step := PlannedStep{Mass: mass, Pull: mass.Weight()}
+		step.Sag, step.Low, step.High = sag.under(step.Pull)
 		p.Steps = append(p.Steps, step)
 	}
 	p.SetAtMost = p.Steps[steps-1].Sag * quantity.Length(r.rules.testSet.Value)
 	return p, nil
+}
+
+// testMass is the mass to hang for a share of the load test, in whole kilograms:
+// weighed with the doubt of a scale, it counts as that share or more.
+func (r *rig) testMass(u trial, share float64) quantity.Mass {
+	one := survey.MeasuredMass{Value: 1, How: quantity.Weighed}
+	counts := float64(resolve(r.k, one).Low())
+	return quantity.Mass(math.Ceil(share*float64(massOfWeight(r.testPull(u)))/counts - 1e-9))
 }
 
 // massOfWeight is the mass that hangs with a force.

@@ -213,3 +213,35 @@ func TestThePlanAddsUpToItsTotal(t *testing.T) {
 		t.Errorf("people stand %v m away", p.StandOff)
 	}
 }
+
+// What hangs by the plan, weighed as the plan says, counts in full: the limits are then no
+// lower than those it was planned for. A mass weighed within 3 % counts at 1 - 1.645 x 0.03 of
+// its figure, by hand 212 kg at 201.5 kg.
+func TestATestHungAsPlannedCountsInFull(t *testing.T) {
+	plan, err := PlanLoadTest(oak(t), base(t), "oak-swing")
+	if err != nil {
+		t.Fatal(err)
+	}
+	test := survey.LoadTest{Set: setOf(0)}
+	for _, step := range plan.Steps {
+		test.Steps = append(test.Steps, stepOf(float64(step.Mass), 1000*float64(step.Sag)))
+	}
+	s := tested(t, test)
+	r, err := rigNamed(s, base(t), "oak-swing")
+	if err != nil {
+		t.Fatal(err)
+	}
+	if borne, asked := r.borneIn(&test), plan.Counts.Weight(); borne < asked || borne > asked+quantity.Mass(1).Weight() {
+		t.Errorf("hung as planned it counts %.1f N of %.1f N", borne, asked)
+	}
+	before, after := assessFirst(t, oak(t)).Limits, assessFirst(t, s).Limits
+	if before == nil || after == nil || after.Mass < before.Mass {
+		t.Errorf("limits %+v after the test, %+v before", after, before)
+	}
+	if whole := float64(plan.Total); whole != math.Trunc(whole) {
+		t.Errorf("%v kg is no mass that anybody weighs", whole)
+	}
+	if got := float64(plan.Counts / plan.Total); got > 1-1.645*0.03 || got < 1-1.645*0.03-1/float64(plan.Total) {
+		t.Errorf("counts %.1f kg of %.1f kg", float64(plan.Counts), float64(plan.Total))
+	}
+}

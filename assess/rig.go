@@ -68,7 +68,12 @@ func (t *tree) rig(index int) (*rig, error) {
 }
 
 func (t *tree) newRig(index int) (*rig, error) {
-	r := t.emptyRig(&t.hangs[index], element(t.path+".hangs", index))
+	return t.rigOf(&t.hangs[index], element(t.path+".hangs", index))
+}
+
+// rigOf works out what the checks of a hang share; at is its path in the document.
+func (t *tree) rigOf(h *survey.Hang, at string) (*rig, error) {
+	r := t.emptyRig(h, at)
 	r.findShared()
 	if r.on.parent == nil {
 		return nil, fmt.Errorf("%s.member: %q is the stem; a swing hangs from a limb", r.at, r.h.Member)

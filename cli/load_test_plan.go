@@ -56,6 +56,8 @@ func (p page) loadTestPlan(plan assess.LoadTestPlan) error {
 		b.WriteString(hanging(fmt.Sprintf("  step %d", i+1), fmt.Sprintf("%s in all (or %s): the hang point goes down %s, nine sound limbs in ten between %s and %s",
 			wording.Quantity(float64(step.Mass), "kg"), wording.Quantity(float64(step.Pull), "N"), millimetres(step.Sag), millimetres(step.Low), millimetres(step.High)), column))
 	}
+	b.WriteString(hanging("  counts", fmt.Sprintf("a mass counts at its low 5 %% value: the %s, weighed as a scale in the field weighs, count as %s, which is what this use asks for",
+		wording.Quantity(float64(plan.Total), "kg"), wording.AtMost(float64(plan.Counts), "kg")), column))
 	b.WriteString(hanging("  hold", fmt.Sprintf("%.0f s at each step, then read the sag; after the last take all off and read what stays: no more than %s. A tape may be %s off besides", float64(plan.Hold), millimetres(plan.SetAtMost), millimetres(plan.ReadingOff)), column))
 	b.WriteString(hanging("  stop", "at "+stopSigns(plan.StopAt)+", or sag above its band: take the load off and leave the limb for good", column))
 	b.WriteString(hanging("  lapses", "at the end of the day; it lifts no finding", column))

@@ -26,6 +26,7 @@ type commands struct {
 	Check    checkCommand    `cmd:"" help:"Check a survey and list every problem in it."`
 	Assess   assessCommand   `cmd:"" help:"Work out what follows for every hang of a survey, with the reasons."`
 	Place    placeCommand    `cmd:"" help:"Look for the best hangs: which limb, how far out, how long a line, which way."`
+	Rig      rigCommand      `cmd:"" help:"Work out how one hang is rigged: links, line to cut, throw, knots, bark."`
 	Chance   chanceCommand   `cmd:"" help:"Work out how likely one hang fails, and what is worth measuring next."`
 	LoadTest loadTestCommand `cmd:"" name:"loadtest" help:"Plan and record load tests."`
 	Look     lookCommand     `cmd:"" help:"List what is still to be looked at on a tree, from the crown down."`

@@ -42,6 +42,10 @@ type Base struct {
 	beaufort      []Beaufort
 	methods       []method
 	efforts       []Effort
+	knotJobs      []KnotJob
+	freeing       []Freeing
+	partLengths   []PartLength
+	barkCovers    []BarkCover
 }
 
 // Load reads the embedded tables. It reports every fault of every table at
@@ -78,6 +82,10 @@ func load(files fs.FS) (*Base, error) {
 		beaufort:     loadBeaufort(l),
 		methods:      loadMethods(l),
 		efforts:      loadEfforts(l),
+		knotJobs:     loadKnotJobs(l),
+		freeing:      loadFreeing(l),
+		partLengths:  loadPartLengths(l),
+		barkCovers:   loadBarkCovers(l),
 	}
 	b.parameterKeys = loadParameters(l, b.parameters)
 	b.signByID = indexSigns(b.signs)

@@ -185,4 +185,17 @@ const ( // Swing and riders.
 	WayHalfWidth     = "way-half-width"
 	LightningLeave   = "lightning-leave"
 	LightningReturn  = "lightning-return"
+
+	// How a hang is rigged.
+	RopeThickness         = "rope-thickness"
+	ThrowBagMass          = "throw-bag-mass"
+	ThrowReleaseHeight    = "throw-release-height"
+	ThrowClearance        = "throw-clearance"
+	ThrowComfortableSpeed = "throw-comfortable-speed"
+	ThrowAngleError       = "throw-angle-error"
+	ThrowSpeedError       = "throw-speed-error"
+	ThrowStand            = "throw-stand"
+	BarkGrowingFrom       = "bark-growing-from"
+	BarkGrowingTo         = "bark-growing-to"
+	HoursOfUse            = "hours-of-use"
 )

@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"boughline/quantity"
+	"boughline/source"
 )
 
 func TestEveryZoneAndMeasurementTakesTime(t *testing.T) {
@@ -122,8 +123,70 @@ func TestGearKnotsAndSurfaces(t *testing.T) {
 			t.Error("something that is not in its table was found")
 		}
 	}
-	if len(b.GearList()) != 15 || len(b.Knots()) != 16 || len(b.Hitches()) != 4 || len(b.Sources()) != 239 {
+	if len(b.GearList()) != 15 || len(b.Knots()) != 17 || len(b.Hitches()) != 4 || len(b.Sources()) != 239 {
 		t.Error("a list is not whole")
+	}
+}
+
+// Shares of knots: Jacobson, Knots for the Outdoors, p. 24; ranges of HSE CRR 364/2001 from
+// memory. Least strengths: EN 12275 and EN 566 as read, EN 362, 354 and 795 from memory; ANSI Z133 5400
+// lbf and 5000 lbf, from memory. Hitches: web sling tables, from memory.
+func TestPublishedSharesAndStrengths(t *testing.T) {
+	b := base(t)
+	for name, want := range map[string]float64{
+		"bowline": .60, "two half hitches": .75, "clove hitch": .75, "timber hitch": .70, "anchor bend": .70, "figure-eight end knot": .48,
+		"overhand knot": .45, "reef knot": .45, "sheepshank": .45, "short splice": .90, "eye splice": .95, "double overhand": .6182,
+		"figure-nine": .68, "double figure-eight": .61, "barrel knot": .67, "alpine butterfly": .61,
+	} {
+		if k, ok := b.Knot(name); !ok || k.Share.Low != want {
+			t.Errorf("%s: %+v, want %v", name, k.Share, want)
+		}
+	}
+	for standard, kilonewtons := range map[string]float64{
+		"EN 1891 A": 22, "EN 1891 B": 18, "EN 12275 B": 20, "EN 12275 H": 20, "EN 12275 K": 25, "EN 12275 Q": 25, "EN 12275 X": 18,
+		"EN 362": 20, "EN 566": 22, "EN 354": 22, "EN 565": 5, "EN 795 metal": 12, "EN 795 textile": 18, "ANSI Z133 rope": 24, "ANSI Z133 connector": 22,
+	} {
+		if g, ok := b.Gear(standard); !ok || g.Least.Value != 1000*kilonewtons {
+			t.Errorf("%s: %+v, want %v kN", standard, g.Least, kilonewtons)
+		}
+	}
+	for hitch, want := range map[string][2]float64{"vertical": {1, 1}, "choker": {.75, .80}, "basket": {2, 2}, "girth hitch": {.5, .8}} {
+		if h, ok := b.Hitch(hitch); !ok || h.Share.Low != want[0] || h.Share.High != want[1] {
+			t.Errorf("%s: %+v, want %v", hitch, h.Share, want)
+		}
+	}
+	if share := b.Parameter(KnotShare).Value; share != 0.6 {
+		t.Errorf("an untested knot keeps %v; Saez et al. 2024 found a mean of 0.6182 for the best of five", share)
+	}
+}
+
+// Every knot that has a job has a share, and every anchor and kind of part that a
+// survey may name has a row.
+func TestRiggingTables(t *testing.T) {
+	b := base(t)
+	for _, j := range b.KnotJobs() {
+		if _, ok := b.Knot(j.Name); !ok {
+			t.Errorf("%s has a job and no share", j.Name)
+		}
+		if got, ok := b.KnotJob(" " + j.Name); !ok || got.Job != j.Job || j.Ref.Source.Kind != source.Practice || j.Eats.Ref.Source.Kind != source.House {
+			t.Errorf("%s: %+v", j.Name, got)
+		}
+	}
+	for _, anchor := range []string{"choker", "girth hitch", "basket", "straight", "running bowline"} {
+		if f, ok := b.Freeing(anchor); !ok || f.Ref.Source.Kind != source.Practice {
+			t.Errorf("%s: %+v", anchor, f)
+		}
+	}
+	for _, kind := range []string{"sling", "rope", "connector", "swivel", "seat", "ring"} {
+		if f, ok := b.PartLength(kind); !ok || f.Unit != "m" {
+			t.Errorf("%s: %+v", kind, f)
+		}
+	}
+	if len(b.KnotJobs()) != 14 || len(b.FreeingList()) != 5 || len(b.BarkCovers()) != 5 {
+		t.Error("a list is not whole")
+	}
+	if found(b.KnotJob("tangle")) || found(b.Freeing("glue")) || found(b.PartLength("hook")) {
+		t.Error("something that is not in its table was found")
 	}
 }
 

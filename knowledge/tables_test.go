@@ -21,7 +21,7 @@ func TestRowCountsAndColumnSums(t *testing.T) {
 		sums  map[string]float64
 	}{
 		{"sources", 239, nil},
-		{"parameters", 162, map[string]float64{"value": 6536.531301, "low": 6315.939301, "high": 7079.549301}},
+		{"parameters", 173, map[string]float64{"value": 6824.981301, "low": 6414.039301, "high": 7624.149301}},
 		{"wood", 241, map[string]float64{
 			"mor_mpa": 12048.5, "mor_low_mpa": 2016.9, "mor_sd_mpa": 482.34, "moe_mpa": 1926990,
 			"proportional_limit_mpa": 1583.6, "compression_mpa": 5083.2, "shear_mpa": 1436.62,
@@ -44,7 +44,10 @@ func TestRowCountsAndColumnSums(t *testing.T) {
 		{"riders", 34, map[string]float64{"p5_kg": 1015.5, "p50_kg": 1299, "p95_kg": 1825.9, "stature_p50_cm": 4791, "stature_p95_cm": 5142}},
 		{"adults", 2, map[string]float64{"mean_kg": 168.1, "p95_kg": 250}},
 		{"gear", 15, map[string]float64{"least_kn": 293}},
-		{"knots", 16, map[string]float64{"share": 10.3682, "low": 10.3682, "high": 10.8982}},
+		{"knots", 17, map[string]float64{"share": 10.9182, "low": 10.9182, "high": 11.4982}},
+		{"knot_jobs", 14, map[string]float64{"eats_d": 336, "low": 251, "high": 451, "tail_d": 144}},
+		{"part_lengths", 6, map[string]float64{"length_m": 1.06}},
+		{"bark_covers", 5, map[string]float64{"width_mm": 291}},
 		{"hitches", 4, map[string]float64{"share": 4.25}},
 		{"choke_angles", 5, map[string]float64{"share": 3.72}},
 		{"surfaces", 11, map[string]float64{"rated_fall_m": 16.1, "loose_depth_m": 1.62}},

@@ -46,6 +46,7 @@ func loadTestView(page *view.LoadTest, plan assess.LoadTestPlan) {
 		})
 	}
 	page.Hold = fmt.Sprintf(words.LoadTestHold, float64(plan.Hold), millimetres(plan.SetAtMost), millimetres(plan.ReadingOff))
+	page.Counts = fmt.Sprintf(words.LoadTestCounts, wording.Quantity(float64(plan.Total), "kg"), wording.AtMost(float64(plan.Counts), "kg"))
 	for _, sign := range plan.StopAt {
 		page.Stop = append(page.Stop, wording.StopSign(sign))
 	}

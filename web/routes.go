@@ -97,6 +97,8 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /gear/item/{item}/retire":   a.retireItem,
 		"POST /gear/item/{item}/retire":  a.saveRetirement,
 
+		"GET /site/{site}/tree/{tree}/hang/{hang}/rig": a.showRig,
+
 		"GET /signs":     a.showSigns,
 		"GET /fungi":     a.showFungi,
 		"GET /fungi/key": a.openKey,

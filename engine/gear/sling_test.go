@@ -124,3 +124,32 @@ func TestStretch(t *testing.T) {
 		t.Error("a rope without a stiffness does not stretch")
 	}
 }
+
+// A plumb basket is rated 2.0 of one leg, a choker 0.75: web sling tables of the USA, from
+// memory. So a basket bears a load that needs twice its strength in one leg.
+func TestHitchRatings(t *testing.T) {
+	plumb, err := LegPull(2, 90*quantity.Degree)
+	if err != nil {
+		t.Fatal(err)
+	}
+	got := check(t, 0, 1000,
+		Link{Name: "vertical", Mark: Mark{Breaking, 10000}},
+		Link{Name: "basket", Mark: Mark{Breaking, 10000}, Hitch: Basket, Parts: 2, PartPull: plumb},
+		Link{Name: "choker", Mark: Mark{Breaking, 10000}, Hitch: Choker, ChokeAngle: 135 * quantity.Degree},
+	)
+	for i, rating := range []float64{1, 2, 0.75} {
+		near(t, got.Links[i].Name, got.Links[i].Bearing.Margin, rating*10000/5000, 1e-9)
+	}
+}
+
+// Cordage Institute: rope that grows 6 % at a tenth of its strength has EA of
+// 1.67 times it, at 10 % once its strength.
+func TestStiffnessOfLowStretchRope(t *testing.T) {
+	for elongation, want := range map[quantity.Proportion]float64{0.06: 1.6667, 0.10: 1} {
+		got, err := AxialStiffnessFrom(0.1*22000, elongation)
+		if err != nil {
+			t.Fatal(err)
+		}
+		near(t, "EA over strength", float64(got)/22000, want, 5e-5)
+	}
+}

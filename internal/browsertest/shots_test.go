@@ -13,7 +13,7 @@ var pages = []struct{ name, path string }{
 	{"sites", ""}, {"site", "site/demo"}, {"site-new", "site/new"}, {"site-edit", "site/demo/edit"}, {"riders", "site/demo/riders"}, {"gear", "site/demo/gear"}, {"chain", "site/demo/chain/old-chain"}, {"register", "gear"},
 	{"tree", "site/demo/tree/T1"}, {"tree-new", "site/demo/tree/new"}, {"tree-edit", "site/demo/tree/T1/edit"}, {"limb", "site/demo/tree/T1/member/L1"},
 	{"look", "site/demo/tree/T1/look/crown"}, {"finding", "site/demo/tree/T1/finding/F1"}, {"hang", "site/demo/tree/T1/hang/oak-swing/edit"},
-	{"outcome", "site/demo/tree/T1/hang/oak-swing"}, {"outcome-unfinished", "site/demo/tree/T6/hang/pine-swing"}, {"history", "site/demo/tree/T1/history"}, {"compare", "site/demo/tree/T1/history/1"},
+	{"outcome", "site/demo/tree/T1/hang/oak-swing"}, {"rig", "site/demo/tree/T1/hang/oak-swing/rig"}, {"outcome-unfinished", "site/demo/tree/T6/hang/pine-swing"}, {"history", "site/demo/tree/T1/history"}, {"compare", "site/demo/tree/T1/history/1"},
 	{"signs", "signs"}, {"fungi", "fungi"}, {"species", "species"}, {"wood", "wood"}, {"sources", "sources"}, {"settings", "settings"},
 	{"import", "import"}, {"not-found", "nowhere"},
 }

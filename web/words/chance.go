@@ -58,7 +58,7 @@ const (
 	LoadTestStep       = "In all %s, or a pull of %s"
 	LoadTestSag        = "the hang point goes down %s; nine sound limbs in ten between %s and %s"
 	LoadTestHold       = "Hold each step %.0f s, then read how far the hang point has gone down. After the last, take all off and read what stays: no more than %s. A tape may be %s off besides."
-	LoadTestLowMass    = "A mass counts at its low 5 % value, so a test with just this mass allows a little less than the use it was planned for."
+	LoadTestCounts     = "A mass counts at its low 5 %% value: the %s, weighed as a scale in the field weighs, count as %s, which is what this use asks for."
 	LoadTestStop       = "Stop at any of these"
 	LoadTestStopAbove  = "sag above its band"
 	LoadTestStopThen   = "Take the load off and leave the limb for good."
