@@ -1,16 +1,16 @@
 package figure
 
 import (
-	"fmt"
-
 	"boughline/assess"
 	"boughline/draw"
 	"boughline/quantity"
 )
 
-// Site draws a site from above with north up: its trees with their crowns, the
-// swing lines, the ground to be kept clear, where people wait and come in,
-// fences, water and paths. Trees whose place is not known are listed below.
+// Site draws a site from above with north up: its trees with their crowns and
+// names, the swing lines with the shapes of their outcomes, the ground to be
+// kept clear, where people wait and come in, fences, water and paths. Trees whose
+// place is not known are listed below. Where trees stand too close for their
+// names, the lesser ones are left out; every tree keeps its mark and its link.
 func Site(name string, trees []assess.TreeFigure, hangs []Judged) *draw.Scene {
 	v := fromAbove()
 	e := v.extentOf(siteExtent(trees, hangs))
@@ -26,12 +26,7 @@ func Site(name string, trees []assess.TreeFigure, hangs []Judged) *draw.Scene {
 	for _, t := range trees {
 		p.things(v, t, t.Obstacles)
 	}
-	for _, t := range trees {
-		p.standing(v, t)
-	}
-	for _, j := range hangs {
-		p.swingLine(v, j)
-	}
+	p.trees(v, trees, hangs)
 	p.compassAndScale(perMetre)
 	p.siteKey(len(hangs) > 0)
 	return p.finish(siteSays(trees, hangs))
@@ -79,37 +74,4 @@ func moved(points []quantity.Vec3, by quantity.Vec3) []quantity.Vec3 {
 		list[i].Z = 0
 	}
 	return list
-}
-
-// standing draws one tree.
-func (p *page) standing(v view, t assess.TreeFigure) {
-	if !t.Placed {
-		p.rows = append(p.rows, row{words: fmt.Sprintf("%s %s: place not known, not drawn", t.Survey.ID, t.Survey.Name), group: draw.Group{Key: "tree " + t.Survey.ID}})
-		return
-	}
-	at := v.at(t.At)
-	items := []draw.Item{}
-	if t.CrownWidth > 0 {
-		items = append(items, &draw.Circle{Centre: at, Radius: float64(t.CrownWidth) / 2 * v.perMetre, Pen: draw.Dotted})
-	}
-	stem := max(0.9, float64(t.Members[0].Axis[0].Across)/2*v.perMetre)
-	items = append(items, &draw.Circle{Centre: at, Radius: stem, Pen: draw.Fine, Fill: draw.Ink})
-	p.add(&draw.Group{Key: "tree " + t.Survey.ID, Title: treeSentence(t), Items: items})
-	p.placer.Take(draw.Box{Min: at.Add(-stem, -stem), Max: at.Add(stem, stem)})
-	p.labels = append(p.labels, label{at: at, words: draw.Fit(t.Survey.ID, draw.LabelSize, true, 24), strong: true})
-}
-
-// swingLine draws the line along which a hang swings, with the shape of its
-// outcome at the hang point.
-func (p *page) swingLine(v view, j Judged) {
-	if !j.Figure.Tree.Placed {
-		p.rows = append(p.rows, row{mark: mark(j.Assessed.Outcome), words: j.Assessed.ID + ": " + meaningOfHang(j.Assessed.Outcome), group: draw.Group{Key: "hang " + j.Assessed.ID}})
-		return
-	}
-	path := v.all(j.onSite(j.swingPath(j.Figure.Survey().Amplitude.Value)))
-	p.line(draw.Accent, path...)
-	hang := v.at(j.Figure.Point().Add(j.Figure.Tree.At))
-	p.add(&draw.Circle{Centre: hang, Radius: 0.8, Fill: draw.Ink})
-	p.labels = append(p.labels, label{at: hang, words: draw.Fit(j.Assessed.ID, draw.LabelSize, false, 36), mark: mark(j.Assessed.Outcome),
-		group: draw.Group{Key: "hang " + j.Assessed.ID, Title: outcomeSentence(j.Assessed)}})
 }
