@@ -11,7 +11,7 @@ import (
 	"boughline/web/words"
 )
 
-func chanceView(page *view.Chance, c assess.HangChances) {
+func chanceView(page *view.Chance, c assess.HangChances, e easel) {
 	page.LeavesOut = wording.LeavesOut(c.LeftOut)
 	page.About = aboutChance(c)
 	for _, d := range c.Deciding {
@@ -36,7 +36,7 @@ func chanceView(page *view.Chance, c assess.HangChances) {
 		}
 		page.Ways = append(page.Ways, way)
 	}
-	page.Drawings = chanceDrawings(c)
+	page.Drawings = chanceDrawings(c, e)
 }
 
 func aboutChance(c assess.HangChances) []view.Row {
@@ -86,10 +86,10 @@ func exposureView(e assess.ExposureChance, target float64) view.Exposure {
 
 // chanceDrawings draw the index that decides, and the wider one of a season.
 // Neither has a band: what the samples leave open is not what nobody knows.
-func chanceDrawings(c assess.HangChances) []string {
-	var list []string
+func chanceDrawings(c assess.HangChances, e easel) []view.Drawing {
+	var list []view.Drawing
 	draw := func(key, title, note string, index float64) {
-		list = append(list, drawn(figure.Chance(figure.ChanceInput{
+		list = append(list, e.drawn(figure.Chance(figure.ChanceInput{
 			Key: c.Hang + " " + key, Title: title, Beta: index, Low: index, High: index, Target: c.Target, Notes: []string{note},
 		})))
 	}

@@ -31,15 +31,15 @@ func (a *app) showOutcome(w http.ResponseWriter, r *http.Request) error {
 		}
 		for _, result := range found.Hangs {
 			if result.ID == h.ID {
-				a.outcome(&page, s, t, result)
+				a.outcome(r, &page, s, t, result)
 			}
 		}
-		return a.send(w, r, http.StatusOK, view.OutcomePage(page))
+		return a.sendDrawn(w, r, page.Page, page.Drawings, view.OutcomePage(page))
 	})
 }
 
-func (a *app) outcome(page *view.Outcome, s *notebook.Site, t *notebook.Tree, h assess.Hang) {
-	page.Drawings = a.hangDrawings(s, t, h)
+func (a *app) outcome(r *http.Request, page *view.Outcome, s *notebook.Site, t *notebook.Tree, h assess.Hang) {
+	page.Drawings = a.hangDrawings(r, s, t, h)
 	page.Shape, page.Sentence = wording.Shape(h.Outcome), wording.Outcome(h.Outcome)
 	page.Asked = append([]view.Row{{Name: words.LimbTitle, Value: h.Member}}, useRows(h.Asked)...)
 	if h.Limits != nil {

@@ -12,6 +12,11 @@ import (
 // place is not known are listed below. Where trees stand too close for their
 // names, the lesser ones are left out; every tree keeps its mark and its link.
 func Site(name string, trees []assess.TreeFigure, hangs []Judged) *draw.Scene {
+	return SiteWith(name, trees, spotsOf(hangs))
+}
+
+// SiteWith draws the same from spots that were taken before.
+func SiteWith(name string, trees []assess.TreeFigure, hangs []Spot) *draw.Scene {
 	v := fromAbove()
 	e := v.extentOf(siteExtent(trees, hangs))
 	perMetre, tall := e.fit(innerWidth-8, 150)
@@ -24,7 +29,9 @@ func Site(name string, trees []assess.TreeFigure, hangs []Judged) *draw.Scene {
 		p.ground(v, j)
 	}
 	for _, t := range trees {
-		p.things(v, t, t.Obstacles)
+		if t.Placed {
+			p.things(v, t.At, t.Obstacles)
+		}
 	}
 	p.trees(v, trees, hangs)
 	p.compassAndScale(perMetre)
@@ -33,7 +40,7 @@ func Site(name string, trees []assess.TreeFigure, hangs []Judged) *draw.Scene {
 }
 
 // siteExtent lists what has to be seen.
-func siteExtent(trees []assess.TreeFigure, hangs []Judged) []quantity.Vec3 {
+func siteExtent(trees []assess.TreeFigure, hangs []Spot) []quantity.Vec3 {
 	points := []quantity.Vec3{{}}
 	if len(trees) > 0 && trees[0].Placed {
 		points[0] = trees[0].At
@@ -47,24 +54,18 @@ func siteExtent(trees []assess.TreeFigure, hangs []Judged) []quantity.Vec3 {
 		}
 	}
 	for _, j := range hangs {
-		if !j.Figure.Tree.Placed {
+		if !j.Placed {
 			continue
 		}
-		people := j.Figure.People()
-		points = append(points, j.onSite(people.Area)...)
-		for _, o := range j.Figure.Obstacles() {
+		points = append(points, j.onSite(j.People.Area)...)
+		for _, o := range j.Obstacles {
 			points = append(points, j.onSite(outlineOf(o))...)
 		}
-		for _, w := range people.Places {
+		for _, w := range j.People.Places {
 			points = append(points, j.onSite(disc(w.Centre, w.Radius))...)
 		}
 	}
 	return points
-}
-
-// onSite moves points from the frame of the hang's tree to that of the site.
-func (j Judged) onSite(points []quantity.Vec3) []quantity.Vec3 {
-	return moved(points, j.Figure.Tree.At)
 }
 
 func moved(points []quantity.Vec3, by quantity.Vec3) []quantity.Vec3 {

@@ -16,10 +16,10 @@ const manyTrees = 40
 
 // trees draws every tree and every swing, then names them: first those that
 // people hang from, then by the width of their crowns.
-func (p *page) trees(v view, trees []assess.TreeFigure, hangs []Judged) {
-	swings := map[string][]Judged{}
+func (p *page) trees(v view, trees []assess.TreeFigure, hangs []Spot) {
+	swings := map[string][]Spot{}
 	for _, j := range hangs {
-		id := j.Figure.Tree.Survey.ID
+		id := j.Tree
 		swings[id] = append(swings[id], j)
 	}
 	var placed []assess.TreeFigure
@@ -59,10 +59,10 @@ func reaches(v view, trees []assess.TreeFigure) []float64 {
 }
 
 // unplaced lists a tree whose place is not known, with its hangs.
-func (p *page) unplaced(t assess.TreeFigure, swings []Judged) {
+func (p *page) unplaced(t assess.TreeFigure, swings []Spot) {
 	p.rows = append(p.rows, row{words: siteName(t) + ": place not known, not drawn", group: draw.Group{Key: "tree " + t.Survey.ID, Title: siteTitle(t, swings)}})
 	for _, j := range swings {
-		p.rows = append(p.rows, row{mark: mark(j.Assessed.Outcome), words: j.Assessed.ID + ": " + meaningOfHang(j.Assessed.Outcome), group: hangGroup(j)})
+		p.rows = append(p.rows, row{mark: mark(j.Outcome), words: j.ID + ": " + meaningOfHang(j.Outcome), group: hangGroup(j)})
 	}
 }
 
@@ -75,21 +75,21 @@ func siteName(t assess.TreeFigure) string {
 }
 
 // siteTitle says which tree it is and what follows for its hangs.
-func siteTitle(t assess.TreeFigure, swings []Judged) string {
+func siteTitle(t assess.TreeFigure, swings []Spot) string {
 	text := fmt.Sprintf("%s, %s", siteName(t), t.Survey.Species)
 	for _, j := range swings {
-		text += fmt.Sprintf("; %s: %s", j.Assessed.ID, meaningOfHang(j.Assessed.Outcome))
+		text += fmt.Sprintf("; %s: %s", j.ID, meaningOfHang(j.Outcome))
 	}
 	return text
 }
 
-func hangGroup(j Judged) draw.Group {
-	return draw.Group{Key: "hang " + j.Assessed.ID, Title: outcomeSentence(j.Assessed)}
+func hangGroup(j Spot) draw.Group {
+	return draw.Group{Key: "hang " + j.ID, Title: j.sentence()}
 }
 
 // standing draws one tree with its crown, its stem and, among many, the shapes
 // of its outcomes.
-func (p *page) standing(v view, t assess.TreeFigure, swings []Judged, reach float64) {
+func (p *page) standing(v view, t assess.TreeFigure, swings []Spot, reach float64) {
 	at := v.at(t.At)
 	group := draw.Group{Key: "tree " + t.Survey.ID, Title: siteTitle(t, swings)}
 	if t.CrownWidth > 0 {
@@ -100,7 +100,7 @@ func (p *page) standing(v view, t assess.TreeFigure, swings []Judged, reach floa
 	taken := draw.Box{Min: at.Add(-stem, -stem), Max: at.Add(stem, stem)}
 	if p.crowded {
 		for i, j := range swings {
-			group.Items = append(group.Items, mark(j.Assessed.Outcome)(at.Add(markSize*float64(i), 0))...)
+			group.Items = append(group.Items, mark(j.Outcome)(at.Add(markSize*float64(i), 0))...)
 			taken.Min, taken.Max = at.Add(-markSize/2, -markSize/2), at.Add(markSize*(float64(i)+0.5), markSize/2)
 		}
 	}
@@ -122,14 +122,14 @@ func (p *page) nameTree(at draw.Point, t assess.TreeFigure, title string) {
 
 // swingLines draws the lines along which hangs swing, among few trees with
 // their names and the shapes of their outcomes.
-func (p *page) swingLines(v view, swings []Judged) {
+func (p *page) swingLines(v view, swings []Spot) {
 	for _, j := range swings {
-		p.line(draw.Accent, v.all(j.onSite(j.swingPath(j.Figure.Survey().Amplitude.Value)))...)
+		p.line(draw.Accent, v.all(j.onSite(j.Path))...)
 		if p.crowded {
 			continue
 		}
-		hang := v.at(j.Figure.Point().Add(j.Figure.Tree.At))
+		hang := v.at(j.Point.Add(j.At))
 		p.add(&draw.Circle{Centre: hang, Radius: 0.8, Fill: draw.Ink})
-		p.labels = append(p.labels, label{at: hang, words: draw.Fit(j.Assessed.ID, draw.LabelSize, false, 36), mark: mark(j.Assessed.Outcome), least: fingerSize, group: hangGroup(j)})
+		p.labels = append(p.labels, label{at: hang, words: draw.Fit(j.ID, draw.LabelSize, false, 36), mark: mark(j.Outcome), least: fingerSize, group: hangGroup(j)})
 	}
 }

@@ -37,11 +37,11 @@ func meaningOfHang(o assess.Outcome) string {
 	return "nothing is hung here"
 }
 
-func clearSentence(j Judged) string {
-	azimuth, area := j.Figure.SwingAzimuth(), j.Figure.People().Area
-	ahead, behind := reachAlong(area, j.Figure.Point(), azimuth), reachAlong(area, j.Figure.Point(), azimuth+180*quantity.Degree)
-	side := reachAlong(area, j.Figure.Point(), azimuth+90*quantity.Degree)
-	return fmt.Sprintf("%s swings towards %s and back: kept clear up to %s ahead, %s behind, %s to each side.", j.Assessed.ID, compass(azimuth), metres(ahead), metres(behind), metres(side))
+func clearSentence(j Spot) string {
+	azimuth, area := j.Azimuth, j.People.Area
+	ahead, behind := reachAlong(area, j.Point, azimuth), reachAlong(area, j.Point, azimuth+180*quantity.Degree)
+	side := reachAlong(area, j.Point, azimuth+90*quantity.Degree)
+	return fmt.Sprintf("%s swings towards %s and back: kept clear up to %s ahead, %s behind, %s to each side.", j.ID, compass(azimuth), metres(ahead), metres(behind), metres(side))
 }
 
 // reachAlong is how far an area reaches from a point in a direction.
@@ -53,7 +53,7 @@ func reachAlong(area space.Polygon, from quantity.Vec3, azimuth quantity.Angle) 
 	return far
 }
 
-func siteSays(trees []assess.TreeFigure, hangs []Judged) []string {
+func siteSays(trees []assess.TreeFigure, hangs []Spot) []string {
 	says := []string{"Seen from above, north up."}
 	for _, t := range trees {
 		text := treeSentence(t)
@@ -63,7 +63,7 @@ func siteSays(trees []assess.TreeFigure, hangs []Judged) []string {
 		says = append(says, t.Survey.ID+": "+text)
 	}
 	for _, j := range hangs {
-		says = append(says, outcomeSentence(j.Assessed), clearSentence(j))
+		says = append(says, j.sentence(), clearSentence(j))
 	}
 	for _, t := range trees {
 		for _, o := range t.Obstacles {
@@ -71,8 +71,8 @@ func siteSays(trees []assess.TreeFigure, hangs []Judged) []string {
 		}
 	}
 	for _, j := range hangs {
-		for _, o := range j.Figure.Obstacles() {
-			says = append(says, fmt.Sprintf("By %s: %s.", j.Assessed.ID, o.What))
+		for _, o := range j.Obstacles {
+			says = append(says, fmt.Sprintf("By %s: %s.", j.ID, o.What))
 		}
 	}
 	return says

@@ -34,7 +34,7 @@ type Reason struct {
 type Outcome struct {
 	Page
 	Shape, Sentence string
-	Drawings        []string // SVG
+	Drawings        []Drawing
 	Asked           []Row
 	Limits          []Row
 	Reasons         []Reason

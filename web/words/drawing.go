@@ -1,0 +1,19 @@
+package words
+
+// Drawings.
+const (
+	DrawingLarger = "Enlarge"
+	DrawingAlone  = "By itself"
+	ZoomIn        = "larger"
+	ZoomOut       = "smaller"
+	ZoomFit       = "fit"
+	PanLeft       = "to the left"
+	PanRight      = "to the right"
+	PanUp         = "up"
+	PanDown       = "down"
+	InWords       = "In words"
+	AloneHelp     = "Twice the usual size. Enlarge it further as you do any page; scroll to see the rest. Print this page to have it on paper alone."
+	BackFrom      = "Back to"
+	PlanWaits     = "The plan follows as soon as everything on it is worked out."
+	SkipPlan      = "Skip the plan, to the list of trees"
+)
