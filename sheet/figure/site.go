@@ -25,6 +25,7 @@ func SiteWith(name string, trees []assess.TreeFigure, hangs []Spot) *draw.Scene 
 	box.Min.Y += 4
 	box.Max.Y -= 10
 	v = v.placed(e, perMetre, box)
+	p.crowded = crowdedSite(trees)
 	for _, j := range hangs {
 		p.ground(v, j)
 	}
@@ -35,7 +36,7 @@ func SiteWith(name string, trees []assess.TreeFigure, hangs []Spot) *draw.Scene 
 	}
 	p.trees(v, trees, hangs)
 	p.compassAndScale(perMetre)
-	p.siteKey(len(hangs) > 0)
+	p.siteKey(hangs)
 	return p.finish(siteSays(trees, hangs))
 }
 

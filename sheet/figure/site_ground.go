@@ -15,6 +15,11 @@ func (p *page) ground(v view, j Spot) {
 	people, sheet := j.People, p.area
 	sheet.Max.Y -= 7 // the scale bar
 	clear := v.all(j.onSite(people.Area))
+	if p.crowded {
+		p.add(&draw.Polygon{Points: clear, Pen: draw.Dotted})
+		p.things(v, j.At, j.Obstacles)
+		return
+	}
 	items := []draw.Item{&draw.Polygon{Points: clear, Pen: draw.Dotted, Fill: draw.Wide}}
 	for _, w := range people.Ways {
 		way := v.all(j.onSite([]quantity.Vec3{w.From, w.To}))

@@ -11,17 +11,24 @@ import (
 )
 
 // manyTrees is the number of trees from which on a plan names only those for
-// which there is room right beside them.
+// which there is room right beside them, and leaves hatching and waiting places
+// to the plans of the trees.
 const manyTrees = 40
+
+func crowdedSite(trees []assess.TreeFigure) bool {
+	placed := 0
+	for _, t := range trees {
+		if t.Placed {
+			placed++
+		}
+	}
+	return placed >= manyTrees
+}
 
 // trees draws every tree and every swing, then names them: first those that
 // people hang from, then by the width of their crowns.
 func (p *page) trees(v view, trees []assess.TreeFigure, hangs []Spot) {
-	swings := map[string][]Spot{}
-	for _, j := range hangs {
-		id := j.Tree
-		swings[id] = append(swings[id], j)
-	}
+	swings := swingsOf(hangs)
 	var placed []assess.TreeFigure
 	for _, t := range trees {
 		if t.Placed {
@@ -33,7 +40,6 @@ func (p *page) trees(v view, trees []assess.TreeFigure, hangs []Spot) {
 	slices.SortStableFunc(placed, func(a, b assess.TreeFigure) int {
 		return cmp.Or(cmp.Compare(min(1, len(swings[b.Survey.ID])), min(1, len(swings[a.Survey.ID]))), cmp.Compare(b.CrownWidth, a.CrownWidth))
 	})
-	p.crowded = len(placed) >= manyTrees
 	reach := reaches(v, placed)
 	for i, t := range placed {
 		p.standing(v, t, swings[t.Survey.ID], reach[i])
@@ -41,6 +47,15 @@ func (p *page) trees(v view, trees []assess.TreeFigure, hangs []Spot) {
 	for _, t := range placed {
 		p.swingLines(v, swings[t.Survey.ID])
 	}
+}
+
+// swingsOf gathers hangs by their trees.
+func swingsOf(hangs []Spot) map[string][]Spot {
+	of := map[string][]Spot{}
+	for _, j := range hangs {
+		of[j.Tree] = append(of[j.Tree], j)
+	}
+	return of
 }
 
 // reaches is half the room that a finger has for each tree: as far as half way

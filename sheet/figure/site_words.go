@@ -10,13 +10,17 @@ import (
 )
 
 // siteKey explains the hatching and the shapes.
-func (p *page) siteKey(hangs bool) {
-	if !hangs {
+func (p *page) siteKey(hangs []Spot) {
+	if len(hangs) == 0 {
 		return
 	}
-	p.rows = append(p.rows,
-		row{mark: patch(draw.Dotted, draw.Wide), words: "kept clear while a swing is in use"},
-		row{mark: patch(draw.Fine, draw.Upright), words: "where people wait; dashed: the way in"})
+	if p.crowded {
+		p.rows = append(p.rows, row{mark: patch(draw.Dotted, draw.NoFill), words: "kept clear while a swing is in use; round: crowns"})
+	} else {
+		p.rows = append(p.rows,
+			row{mark: patch(draw.Dotted, draw.Wide), words: "kept clear while a swing is in use"},
+			row{mark: patch(draw.Fine, draw.Upright), words: "where people wait; dashed: the way in"})
+	}
 	for _, o := range assess.Outcomes() {
 		p.rows = append(p.rows, row{mark: mark(o), words: meaningOfHang(o)})
 	}
@@ -54,6 +58,9 @@ func reachAlong(area space.Polygon, from quantity.Vec3, azimuth quantity.Angle) 
 }
 
 func siteSays(trees []assess.TreeFigure, hangs []Spot) []string {
+	if crowdedSite(trees) {
+		return crowdSays(trees, hangs)
+	}
 	says := []string{"Seen from above, north up."}
 	for _, t := range trees {
 		text := treeSentence(t)
@@ -74,6 +81,21 @@ func siteSays(trees []assess.TreeFigure, hangs []Spot) []string {
 		for _, o := range j.Obstacles {
 			says = append(says, fmt.Sprintf("By %s: %s.", j.ID, o.What))
 		}
+	}
+	return says
+}
+
+// crowdSays says of each of many trees where it stands and what follows there;
+// the rest stands on the pages of the trees.
+func crowdSays(trees []assess.TreeFigure, hangs []Spot) []string {
+	swings := swingsOf(hangs)
+	says := []string{"Seen from above, north up."}
+	for _, t := range trees {
+		text := siteTitle(t, swings[t.Survey.ID])
+		if t.Placed {
+			text += fmt.Sprintf("; %s east, %s north", metres(quantity.Length(t.At.X)), metres(quantity.Length(t.At.Y)))
+		}
+		says = append(says, text+".")
 	}
 	return says
 }
