@@ -28,14 +28,9 @@ func (e easel) drawn(scene *draw.Scene) view.Drawing {
 	d := view.Drawing{Key: scene.Key, Title: scene.Title, Says: scene.Says, Words: "says-" + slug(scene.Key), Script: e.a.Base + e.a.asset.drawing}
 	query := e.r.URL.Query()
 	query.Set("drawing", scene.Key)
-	d.Alone = e.a.whole(e.r) + "?" + query.Encode()
+	d.Alone = e.a.here(e.r) + "?" + query.Encode()
 	d.SVG = svg.Text(scene, svg.Options{Link: e.link, Beside: d.Words})
 	return d
-}
-
-// whole is the address of the page of a request, without what it asks for.
-func (a *app) whole(r *http.Request) string {
-	return a.Base + strings.TrimPrefix(r.URL.EscapedPath(), "/")
 }
 
 // sendDrawn sends a page with drawings, or one of them by itself where the
@@ -47,7 +42,7 @@ func (a *app) sendDrawn(w http.ResponseWriter, r *http.Request, page view.Page, 
 		return a.send(w, r, http.StatusOK, whole)
 	}
 	query.Del("drawing")
-	back := a.whole(r)
+	back := a.here(r)
 	if len(query) > 0 {
 		back += "?" + query.Encode()
 	}

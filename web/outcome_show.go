@@ -9,6 +9,7 @@ import (
 	"boughline/assess"
 	"boughline/assess/wording"
 	"boughline/notebook"
+	"boughline/quantity"
 	"boughline/survey"
 	"boughline/web/view"
 	"boughline/web/words"
@@ -43,7 +44,7 @@ func (a *app) outcome(r *http.Request, page *view.Outcome, s *notebook.Site, t *
 	page.Shape, page.Sentence = wording.Shape(h.Outcome), wording.Outcome(h.Outcome)
 	page.Asked = append([]view.Row{{Name: words.LimbTitle, Value: h.Member}}, useRows(h.Asked)...)
 	if h.Limits != nil {
-		page.Limits = limitRows(*h.Limits)
+		page.Limits, page.Ground = limitRows(*h.Limits), groundSentences(*h.Limits)
 	}
 	for _, reason := range h.Reasons {
 		shown := reasonView(reason)
@@ -84,6 +85,16 @@ func limitRows(l assess.Limits) []view.Row {
 		rows = append(rows, view.Row{Name: words.Departure, Value: wording.Departures(l.Departures)})
 	}
 	return rows
+}
+
+// groundSentences say both figures of the ground to be kept clear and both of
+// the fall, and which of them counts.
+func groundSentences(l assess.Limits) []string {
+	length := func(l quantity.Length) string { return wording.Quantity(float64(l), "m") }
+	return []string{
+		fmt.Sprintf(words.ClearTwo, length(l.StandardClear), length(l.LetGo), length(l.KeptClear)),
+		fmt.Sprintf(words.FallTwo, length(l.StandardFall), length(l.FallFrom)),
+	}
 }
 
 func reasonView(r assess.Reason) view.Reason {
