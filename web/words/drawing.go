@@ -15,6 +15,7 @@ const (
 	AloneHelp     = "Twice the usual size. Enlarge it further as you do any page; scroll to see the rest. Print this page to have it on paper alone."
 	BackFrom      = "Back to"
 	PlanWaits     = "The plan follows as soon as everything on it is worked out."
+	WholeTree     = "The tree"
 	SketchOf      = "Sketch"
 	SkipPlan      = "Skip the plan, to the list of trees"
 )
