@@ -7,6 +7,7 @@ import (
 	"net/http"
 
 	"boughline/draw/svg"
+	"boughline/sketch/drawn"
 )
 
 //go:embed asset/app.css
@@ -26,12 +27,12 @@ var iconText []byte
 
 // assets are the paths of style and scripts, which carry a hash of their
 // contents and so may be kept by the browser for ever.
-type assets struct{ style, script, tilt, drawing string }
+type assets struct{ style, script, tilt, drawing, sketches string }
 
 func newAssets() assets {
 	return assets{
 		style: "asset/" + hashed(dressed()) + ".css", script: "asset/" + hashed(scriptText) + ".js", tilt: "asset/" + hashed(tiltText) + ".js",
-		drawing: "asset/" + hashed(drawingText) + ".js",
+		drawing: "asset/" + hashed(drawingText) + ".js", sketches: hashed([]byte(drawn.Text())),
 	}
 }
 

@@ -9,7 +9,7 @@ import (
 	"testing"
 
 	"boughline/notebook"
-	"boughline/sketch"
+	"boughline/sketch/drawn"
 )
 
 // settled is a page once everything on it is worked out.
@@ -132,10 +132,9 @@ func TestEverySignHasItsSketchInTheLook(t *testing.T) {
 func TestWeight(t *testing.T) {
 	d := open(t)
 	pictures := 0
-	for _, id := range sketch.Signs() {
-		if strings.HasPrefix(id, "surroundings") || strings.HasPrefix(id, "stem") {
-			s, _ := sketch.Of(id)
-			pictures += len(s.SVG(""))
+	for line := range strings.Lines(drawn.Text()) {
+		if strings.HasPrefix(line, "surroundings") || strings.HasPrefix(line, "stem") {
+			pictures += len(line)
 		}
 	}
 	for _, path := range []string{"/site/demo/tree/T1/look/stem", "/site/demo/tree/T1/look/surroundings"} {
