@@ -74,6 +74,9 @@ func TestShots(t *testing.T) {
 
 func (b *tab) shoot(file string) {
 	b.t.Helper()
+	// Pictures below the screen come when they are scrolled to; a shot shows all but those folded away.
+	b.do(chromedp.Evaluate(`document.querySelectorAll("img[loading]").forEach((i) => { i.loading = "eager" })`, nil))
+	b.until(`[...document.images].every((i) => i.complete)`)
 	var picture []byte
 	b.do(chromedp.FullScreenshot(&picture, 100))
 	if err := os.WriteFile(file, picture, 0o644); err != nil {

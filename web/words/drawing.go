@@ -12,7 +12,7 @@ const (
 	PanUp         = "up"
 	PanDown       = "down"
 	InWords       = "In words"
-	AloneHelp     = "Twice the usual size. Enlarge it further as you do any page; scroll to see the rest. Print this page to have it on paper alone."
+	AloneHelp     = "As large as the page allows, wider than the screen of a phone. Enlarge it further as you do any page; scroll to see the rest. Print this page to have it on paper alone."
 	BackFrom      = "Back to"
 	PlanWaits     = "The plan follows as soon as everything on it is worked out."
 	WholeTree     = "The tree"
