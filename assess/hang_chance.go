@@ -42,6 +42,8 @@ type HangChances struct {
 	Deciding  []DecidingCheck  `json:"deciding"`
 	Exposures []ExposureChance `json:"exposures"`
 	LeftOut   []LeftOut        `json:"leaves_out"`
+	// Figure draws the decisive check; nil where it cannot be drawn.
+	Figure *ChanceFigure `json:"-"`
 }
 
 // ExposureChance is the chance for one exposure. The decision goes by FirstOrder
@@ -118,6 +120,7 @@ func ChanceOf(ctx context.Context, s *survey.Survey, k *knowledge.Base, hang str
 		TestMass: r.testMass(use, 1),
 		Target:   r.rules.targetBeta.Value, Seed: o.Seed, Samples: o.Samples, LeftOut: leftOut(), Deciding: r.decidingChecks(use),
 	}
+	c.Figure = r.chanceFigure(use)
 	exposures := r.exposures()
 	for i, e := range exposures {
 		step := o.step(ctx, i, len(exposures))

@@ -84,6 +84,21 @@ func (p *Placer) Place(anchor Point, width, height float64) (Box, bool) {
 	return best, true
 }
 
+// PlaceBeside takes a free place right beside an anchor, in the order right,
+// left, above, below and aslant; false where none is free. It is quick on drawings
+// with hundreds of labels, of which it leaves some out.
+func (p *Placer) PlaceBeside(anchor Point, width, height float64) (Box, bool) {
+	const gap = 1.4
+	for _, side := range [...]Point{{1, 0}, {-1, 0}, {0, -1}, {0, 1}, {1, -1}, {1, 1}, {-1, -1}, {-1, 1}} {
+		centre := anchor.Add(side.X*(gap+width/2), side.Y*(gap+height/2))
+		if b := BoxAt(centre.Add(-width/2, -height/2), width, height); p.Free(b) {
+			p.Take(b)
+			return b, true
+		}
+	}
+	return Box{}, false
+}
+
 // around tries boxes whose near edge lies a gap from the anchor, to the right
 // first, in sixteen directions.
 func (p *Placer) around(anchor Point, width, height, gap float64, try func(Box)) {

@@ -57,6 +57,9 @@ type Group struct {
 	// Title is what the group says when it is pointed at.
 	Title string
 	Items []Item
+	// Touch is the room in which a finger meets the group, beyond what its items
+	// cover; zero for none. No ink draws it.
+	Touch Box
 }
 
 func (*Line) item()    {}

@@ -7,6 +7,7 @@ import (
 	"net/http"
 
 	"boughline/draw/svg"
+	"boughline/sketch/drawn"
 )
 
 //go:embed asset/app.css
@@ -18,16 +19,20 @@ var scriptText []byte
 //go:embed asset/tilt.js
 var tiltText []byte
 
+//go:embed asset/drawing.js
+var drawingText []byte
+
 //go:embed asset/icon.svg
 var iconText []byte
 
 // assets are the paths of style and scripts, which carry a hash of their
 // contents and so may be kept by the browser for ever.
-type assets struct{ style, script, tilt string }
+type assets struct{ style, script, tilt, drawing, sketches string }
 
 func newAssets() assets {
 	return assets{
 		style: "asset/" + hashed(dressed()) + ".css", script: "asset/" + hashed(scriptText) + ".js", tilt: "asset/" + hashed(tiltText) + ".js",
+		drawing: "asset/" + hashed(drawingText) + ".js", sketches: hashed([]byte(drawn.Text())),
 	}
 }
 
@@ -45,6 +50,8 @@ func (a *app) sendAsset(w http.ResponseWriter, r *http.Request) error {
 		return sendForEver(w, "text/css; charset=utf-8", dressed())
 	case a.asset.script:
 		return sendForEver(w, "text/javascript; charset=utf-8", scriptText)
+	case a.asset.drawing:
+		return sendForEver(w, "text/javascript; charset=utf-8", drawingText)
 	case a.asset.tilt:
 		return sendForEver(w, "text/javascript; charset=utf-8", tiltText)
 	}

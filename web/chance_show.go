@@ -35,11 +35,11 @@ func (a *app) showChance(w http.ResponseWriter, r *http.Request) error {
 		if err != nil {
 			page.Fault = strings.TrimPrefix(err.Error(), "no chance can be given: ")
 		} else {
-			chanceView(&page, chances)
+			chanceView(&page, chances, easel{a, r, nil})
 		}
 		page.Sentence = a.outcomeSentence(s, t, h)
 		a.nextSteps(&page, s, t, h, near)
-		return a.send(w, r, http.StatusOK, view.ChancePage(page))
+		return a.sendDrawn(w, r, page.Page, page.Drawings, view.ChancePage(page))
 	})
 }
 

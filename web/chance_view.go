@@ -6,12 +6,13 @@ import (
 
 	"boughline/assess"
 	"boughline/assess/wording"
+	"boughline/engine/chance"
 	"boughline/sheet/figure"
 	"boughline/web/view"
 	"boughline/web/words"
 )
 
-func chanceView(page *view.Chance, c assess.HangChances) {
+func chanceView(page *view.Chance, c assess.HangChances, e easel) {
 	page.LeavesOut = wording.LeavesOut(c.LeftOut)
 	page.About = aboutChance(c)
 	for _, d := range c.Deciding {
@@ -36,7 +37,7 @@ func chanceView(page *view.Chance, c assess.HangChances) {
 		}
 		page.Ways = append(page.Ways, way)
 	}
-	page.Drawings = chanceDrawings(c)
+	page.Drawings = chanceDrawings(c, e)
 }
 
 func aboutChance(c assess.HangChances) []view.Row {
@@ -84,26 +85,43 @@ func exposureView(e assess.ExposureChance, target float64) view.Exposure {
 	return shown
 }
 
-// chanceDrawings draw the index that decides, and the wider one of a season.
-// Neither has a band: what the samples leave open is not what nobody knows.
-func chanceDrawings(c assess.HangChances) []string {
-	var list []string
-	draw := func(key, title, note string, index float64) {
-		list = append(list, drawn(figure.Chance(figure.ChanceInput{
-			Key: c.Hang + " " + key, Title: title, Beta: index, Low: index, High: index, Target: c.Target, Notes: []string{note},
-		})))
+// chanceDrawings draw the index that decides, over load and strength of its
+// section, and the wider one of a season. Neither has a band: what the samples
+// leave open is not what nobody knows.
+func chanceDrawings(c assess.HangChances, e easel) []view.Drawing {
+	var list []view.Drawing
+	input := func(key, title, note string, index float64) figure.ChanceInput {
+		return figure.ChanceInput{Key: c.Hang + " " + key, Title: title, Beta: index, Low: index, High: index, Target: c.Target, Notes: []string{note}}
 	}
 	if len(c.Deciding) > 0 {
 		least := math.Inf(1)
 		for _, d := range c.Deciding {
 			least = math.Min(least, d.Index)
 		}
-		draw("deciding", words.ChanceDrawn, words.ChanceDrawnNote, least)
+		in := input("deciding", words.ChanceDrawn, words.ChanceDrawnNote, least)
+		withDensities(&in, c.Figure)
+		list = append(list, e.drawn(figure.Chance(in)))
 	}
-	for _, e := range c.Exposures {
-		if e.Code == assess.OneSeason {
-			draw("season", words.ChanceDrawnWide, words.ChanceWideNote, e.FirstOrder.Beta)
+	for _, exposure := range c.Exposures {
+		if exposure.Code == assess.OneSeason {
+			list = append(list, e.drawn(figure.Chance(input("season", words.ChanceDrawnWide, words.ChanceWideNote, exposure.FirstOrder.Beta))))
 		}
 	}
 	return list
+}
+
+// withDensities adds load and strength of the section that decides.
+func withDensities(in *figure.ChanceInput, of *assess.ChanceFigure) {
+	if of == nil {
+		return
+	}
+	points := func(list []chance.Density) []figure.DensityPoint {
+		var points []figure.DensityPoint
+		for _, d := range list {
+			points = append(points, figure.DensityPoint{Value: d.Value / 1000, Density: d.Density})
+		}
+		return points
+	}
+	in.Load, in.Strength, in.Quantity = points(of.Load), points(of.Strength), words.ChanceMoment
+	in.Notes = append(in.Notes, fmt.Sprintf(words.ChanceCurves, wording.Check(assess.Check{Code: of.Code, Where: assess.Where{Part: of.Part}})))
 }

@@ -28,6 +28,9 @@ func (a *app) findingKeyPage(w http.ResponseWriter, r *http.Request, e *entry, s
 		Page: a.newPage(r, words.WhichFungus, a.treeTrail(s, t)...), Path: a.here(r), Afresh: a.findingKeyLink(s, t, f),
 		Back: view.Link{Text: words.FungusToFinding, To: a.treeLink(s, t, "finding", f.ID)}, Problems: problems,
 	}
+	if sign, ok := a.Notebook.Knowledge().Sign(f.Sign); ok {
+		page.Sketch, page.SignName = a.sketchOf(sign.ID), sign.Name
+	}
 	talk := fungusTalkOf(a.Notebook.Knowledge(), e.values)
 	id, status := a.fungusPage(&page, e, talk)
 	page.Write = &view.FungusWrite{Now: f.Fungus}

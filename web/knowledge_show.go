@@ -45,7 +45,7 @@ func (a *app) showSigns(w http.ResponseWriter, r *http.Request) error {
 				continue
 			}
 			section.Entries = append(section.Entries, view.Entry{
-				ID: s.ID, Name: capital(s.Name), Sub: s.LookFor, Memory: memoryNote(s.FromMemory, s.PartlyFromMemory), Sources: citations(s.Refs),
+				ID: s.ID, Name: capital(s.Name), Sub: s.LookFor, Sketch: a.sketchOf(s.ID), Memory: memoryNote(s.FromMemory, s.PartlyFromMemory), Sources: citations(s.Refs),
 				Pairs: pairs(pair(words.MayMean, s.MayMean), pair(words.WorseIf, s.WorseIf), pair(words.CloserLook, s.CloserLook),
 					pair(words.StandIns, strings.Join(s.StandIns, ", ")), pair(words.OnLoadPath, s.OnLoadPath.String()),
 					pair(words.AbovePeople, s.AbovePeople.String()), pair(words.Elsewhere, s.Elsewhere.String())),

@@ -64,7 +64,7 @@ func (a *app) signBlock(s *notebook.Site, t *notebook.Tree, sign signs.Sign, ans
 	block := view.Sign{
 		ID: sign.ID, Name: capital(sign.Name), LookFor: sign.LookFor, MayMean: capital(sign.MayMean), WorseIf: sign.WorseIf,
 		CloserLook: sign.CloserLook, StandIns: strings.Join(sign.StandIns, ", "), Memory: memoryNote(sign.FromMemory, sign.PartlyFromMemory),
-		Answer: string(answer), Action: a.treeLink(s, t, "look", string(sign.Zone)), Form: a.NewID(),
+		Sketch: a.sketchOf(sign.ID), Answer: string(answer), Action: a.treeLink(s, t, "look", string(sign.Zone)), Form: a.NewID(),
 	}
 	if slices.Contains(fungusSigns, sign.ID) {
 		block.Key = a.lookKeyLink(s, t, sign)

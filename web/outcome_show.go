@@ -9,6 +9,7 @@ import (
 	"boughline/assess"
 	"boughline/assess/wording"
 	"boughline/notebook"
+	"boughline/quantity"
 	"boughline/survey"
 	"boughline/web/view"
 	"boughline/web/words"
@@ -32,19 +33,19 @@ func (a *app) showOutcome(w http.ResponseWriter, r *http.Request) error {
 		}
 		for _, result := range found.Hangs {
 			if result.ID == h.ID {
-				a.outcome(&page, s, t, result)
+				a.outcome(r, &page, s, t, result)
 			}
 		}
-		return a.send(w, r, http.StatusOK, view.OutcomePage(page))
+		return a.sendDrawn(w, r, page.Page, page.Drawings, view.OutcomePage(page))
 	})
 }
 
-func (a *app) outcome(page *view.Outcome, s *notebook.Site, t *notebook.Tree, h assess.Hang) {
-	page.Drawings = a.hangDrawings(s, t, h)
+func (a *app) outcome(r *http.Request, page *view.Outcome, s *notebook.Site, t *notebook.Tree, h assess.Hang) {
+	page.Drawings = a.hangDrawings(r, s, t, h)
 	page.Shape, page.Sentence = wording.Shape(h.Outcome), wording.Outcome(h.Outcome)
 	page.Asked = append([]view.Row{{Name: words.LimbTitle, Value: h.Member}}, useRows(h.Asked)...)
 	if h.Limits != nil {
-		page.Limits = limitRows(*h.Limits)
+		page.Limits, page.Ground = limitRows(*h.Limits), groundSentences(*h.Limits)
 	}
 	for _, reason := range h.Reasons {
 		shown := reasonView(reason)
@@ -85,6 +86,16 @@ func limitRows(l assess.Limits) []view.Row {
 		rows = append(rows, view.Row{Name: words.Departure, Value: wording.Departures(l.Departures)})
 	}
 	return rows
+}
+
+// groundSentences say both figures of the ground to be kept clear and both of
+// the fall, and which of them counts.
+func groundSentences(l assess.Limits) []string {
+	length := func(l quantity.Length) string { return wording.Quantity(float64(l), "m") }
+	return []string{
+		fmt.Sprintf(words.ClearTwo, length(l.StandardClear), length(l.LetGo), length(l.KeptClear)),
+		fmt.Sprintf(words.FallTwo, length(l.StandardFall), length(l.FallFrom)),
+	}
 }
 
 func reasonView(r assess.Reason) view.Reason {

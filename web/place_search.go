@@ -30,8 +30,8 @@ func (a *app) searchPlace(w http.ResponseWriter, r *http.Request) error {
 			page.Faults = []string{err.Error()}
 			return a.send(w, r, http.StatusUnprocessableEntity, view.PlacePage(page))
 		}
-		a.placeFound(&page, e, place)
-		return a.send(w, r, http.StatusOK, view.PlacePage(page))
+		a.placeFound(r, &page, e, place)
+		return a.sendDrawn(w, r, page.Page, page.Drawings, view.PlacePage(page))
 	})
 }
 
@@ -116,9 +116,9 @@ func (a *app) findPlace(ctx context.Context, e *entry, s *notebook.Site, t *note
 	return &found.Trees[0].Places[0], nil
 }
 
-func (a *app) placeFound(page *view.Place, e *entry, p *hangsearch.Place) {
+func (a *app) placeFound(r *http.Request, page *view.Place, e *entry, p *hangsearch.Place) {
 	if len(p.Band.Rows) > 0 && (p.Miss == nil || p.Miss.Bind.Code != assess.GroundNotSurveyed) {
-		page.Drawings = []string{drawn(bandFigure(p))}
+		page.Drawings = []view.Drawing{easel{a, r, nil}.drawn(bandFigure(p))}
 	}
 	if p.Best == nil {
 		missedPlace(page, p.Miss)

@@ -36,7 +36,7 @@ func (a *app) showRig(w http.ResponseWriter, r *http.Request) error {
 			page.Fault = err.Error()
 		default:
 			rigView(&page, answers)
-			page.Drawing = a.rigDrawing(s, t, h.ID)
+			page.Drawings = a.rigDrawing(r, s, t, h.ID)
 		}
 		page.Fields = rigFields(e)
 		for _, f := range page.Fields {
@@ -44,7 +44,10 @@ func (a *app) showRig(w http.ResponseWriter, r *http.Request) error {
 				page.Faults = append(page.Faults, f.Label+": "+f.Fault)
 			}
 		}
-		return a.send(w, r, status, view.RigPage(page))
+		if status != http.StatusOK {
+			return a.send(w, r, status, view.RigPage(page))
+		}
+		return a.sendDrawn(w, r, page.Page, page.Drawings, view.RigPage(page))
 	})
 }
 
@@ -104,27 +107,23 @@ func rigReason(item wording.RigItem) view.Reason {
 	return shown
 }
 
-// rigDrawing is the chain link by link; empty where it cannot be drawn.
-func (a *app) rigDrawing(s *notebook.Site, t *notebook.Tree, hang string) string {
+// rigDrawing is the chain link by link; none where it cannot be drawn.
+func (a *app) rigDrawing(r *http.Request, s *notebook.Site, t *notebook.Tree, hang string) []view.Drawing {
 	figures, err := a.Notebook.Figures(s, t)
 	if err != nil {
-		return ""
-	}
-	drawing, err := figures.Hang(hang)
-	if err != nil {
-		return ""
+		return nil
 	}
 	found, err := a.Notebook.Outcomes(s, t)
 	if err != nil {
-		return ""
+		return nil
 	}
-	for _, judged := range found.Hangs {
-		if judged.ID != hang {
+	for _, judged := range judgedHangs(figures, found.Hangs) {
+		if judged.Assessed.ID != hang {
 			continue
 		}
-		if scene, err := figure.Rig(figure.Judged{Figure: drawing, Assessed: judged}); err == nil {
-			return drawn(scene)
+		if scene, err := figure.Rig(judged); err == nil {
+			return []view.Drawing{easel{a, r, nil}.drawn(scene)}
 		}
 	}
-	return ""
+	return nil
 }

@@ -108,10 +108,11 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /settings":  a.editSettings,
 		"POST /settings": a.saveSettings,
 
-		"GET /asset/{file}": a.sendAsset,
-		"GET /ping":         a.ping,
-		"GET /icon.svg":     a.icon,
-		"/":                 a.notFound,
+		"GET /asset/{file}":  a.sendAsset,
+		"GET /sketch/{file}": a.showSketch,
+		"GET /ping":          a.ping,
+		"GET /icon.svg":      a.icon,
+		"/":                  a.notFound,
 	} {
 		mux.HandleFunc(pattern, a.page(page))
 	}

@@ -30,7 +30,7 @@ func (a *app) showSite(w http.ResponseWriter, r *http.Request) error {
 	if page.Deleted, err = a.bringBack(r, s.ID); err != nil {
 		return err
 	}
-	return a.send(w, r, http.StatusOK, view.SitePage(page))
+	return a.sendDrawn(w, r, page.Page, page.Drawings, view.SitePage(page))
 }
 
 func (a *app) site(r *http.Request) (*notebook.Site, error) {
@@ -48,6 +48,7 @@ func (a *app) sitePage(r *http.Request, s *notebook.Site) view.Site {
 		page.Onlys = append(page.Onlys, view.Choice{Value: o.String(), Text: wording.Outcome(o)})
 	}
 	until := time.Now().Add(patience)
+	var shown []onPlan
 	for i := range s.Trees {
 		t := &s.Trees[i]
 		if !fits(t, page.Query) {
@@ -55,10 +56,16 @@ func (a *app) sitePage(r *http.Request, s *notebook.Site) view.Site {
 		}
 		line := a.treeLine(s, t, until)
 		if page.Only == "" || slices.ContainsFunc(line.Hangs, func(h view.HangLine) bool { return h.Waiting || h.Code == page.Only }) {
-			page.Trees = append(page.Trees, line)
+			page.Trees, shown = append(page.Trees, line), append(shown, onPlan{t, line.Hangs})
 		}
 		if slices.ContainsFunc(line.Hangs, func(h view.HangLine) bool { return h.Waiting }) {
 			page.Waiting++
+		}
+	}
+	if page.Waiting == 0 { // else outcomes come first
+		var whole bool
+		if page.Drawings, whole = a.sitePlan(r, s, shown, time.Now().Add(patience)); !whole {
+			page.Waiting = 1
 		}
 	}
 	for _, d := range s.Damaged {

@@ -7,6 +7,7 @@ import (
 	"time"
 
 	"boughline/notebook"
+	"boughline/survey"
 	"boughline/web/view"
 	"boughline/web/words"
 )
@@ -68,14 +69,11 @@ func (a *app) compareVersion(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	for _, p := range photos {
-		line := a.photoLine(s, p)
-		if p.At.After(then.At) {
-			page.Since = append(page.Since, line)
-		} else {
-			page.Then = append(page.Then, line)
-		}
+	trees := []*survey.Tree{&then.Tree}
+	if now != nil {
+		trees = append(trees, &now.Tree)
 	}
+	page.Photos = a.photoPairs(s, photos, then.At, trees...)
 	return a.send(w, r, http.StatusOK, view.ComparePage(page))
 }
 

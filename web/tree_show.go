@@ -34,7 +34,7 @@ func (a *app) showTree(w http.ResponseWriter, r *http.Request) error {
 			PhotoForm: a.NewID(), Hangs: a.hangLines(s, t, time.Now().Add(time.Minute)),
 			Delete: a.formButton(words.DeleteTree, a.treeLink(s, t, "delete")),
 		}
-		page.Drawings = a.treeDrawings(s, t)
+		page.Drawings = a.treeDrawings(r, s, t)
 		a.members(&page, e.units, s, t)
 		a.zones(&page, s, t)
 		a.findings(&page, s, t)
@@ -47,7 +47,7 @@ func (a *app) showTree(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 		page.Photos = a.photoLines(s, t, photos)
-		return a.send(w, r, http.StatusOK, view.TreePage(page))
+		return a.sendDrawn(w, r, page.Page, page.Drawings, view.TreePage(page))
 	})
 }
 

@@ -28,11 +28,12 @@ type Config struct {
 type app struct {
 	Config
 	asset assets
+	plans *plans
 }
 
 // New returns the handler. It expects requests with the base path in front.
 func New(c Config) http.Handler {
-	a := &app{Config: c, asset: newAssets()}
+	a := &app{Config: c, asset: newAssets(), plans: newPlans()}
 	mux := http.NewServeMux()
 	a.routes(mux)
 	guarded := http.NewCrossOriginProtection()

@@ -422,15 +422,16 @@ func crowd(b testing.TB, d *notebook.Notebook, count int) {
 		t.Hangs = []survey.Hang{oak.Hangs[0]}
 		t.Hangs[0].ID = fmt.Sprintf("swing %d", i)
 		east := survey.MeasuredLength{Value: quantity.Length(30 * (i % 20)), How: quantity.Taped}
-		t.East = &east
+		north := survey.MeasuredLength{Value: quantity.Length(30 * (i / 20)), How: quantity.Taped}
+		t.East, t.North = &east, &north
 		if err := d.AddTree(b.Context(), "demo", notebook.Edit{}, t); err != nil {
 			b.Fatal(err)
 		}
 	}
 }
 
-// BenchmarkSiteOf300 is the page of a site of 300 trees whose outcomes have
-// been worked out before.
+// BenchmarkSiteOf300 is the page of a site of 300 trees with its plan, whose
+// outcomes have been worked out before.
 func BenchmarkSiteOf300(b *testing.B) {
 	k, err := knowledge.Load()
 	if err != nil {
@@ -449,7 +450,12 @@ func BenchmarkSiteOf300(b *testing.B) {
 	}
 	for strings.Contains(ask(), "data-waiting") {
 	}
+	page := ask()
+	if strings.Count(page, `class="touch"`) < 300 {
+		b.Fatal("not every tree is on the plan")
+	}
 	for b.Loop() {
 		ask()
 	}
+	b.ReportMetric(float64(len(page))/1000, "kB")
 }

@@ -7,6 +7,12 @@ const Stylesheet = `.drawing{display:block;width:100%;height:auto;max-width:42re
 .drawing .sheet,.drawing .paper{fill:var(--drawing-paper,#fffdf6)}
 .drawing .label{stroke:var(--drawing-paper,#fffdf6)}
 .drawing .accent{stroke:var(--drawing-accent,#1c4f86)}
+.drawing a{color:inherit;cursor:pointer}
+.drawing a:hover .label{text-decoration:underline}
+.drawing a:focus-visible{outline:none}
+.drawing a:focus-visible .touch{stroke:var(--drawing-accent,#1c4f86);stroke-width:1}
+.drawing a:focus-visible path:not(.hatch),.drawing a:focus-visible circle{stroke:var(--drawing-accent,#1c4f86);stroke-width:1.4}
+.drawing a:focus-visible .label{fill:var(--drawing-accent,#1c4f86);text-decoration:underline}
 @media (prefers-color-scheme:dark){
 .drawing .sheet,.drawing .paper{fill:var(--drawing-paper,#1b1a17)}
 .drawing .label{stroke:var(--drawing-paper,#1b1a17)}
@@ -19,7 +25,7 @@ const Stylesheet = `.drawing{display:block;width:100%;height:auto;max-width:42re
 .drawing .accent{stroke:LinkText}
 }
 @media print{
-.drawing{color:#000;max-width:none;width:120mm;break-inside:avoid}
+.drawing{color:#000;max-width:none;width:100%;max-height:240mm;break-inside:avoid}
 .drawing .sheet,.drawing .paper{fill:#fff}
 .drawing .label{stroke:#fff}
 .drawing .accent{stroke:#000}

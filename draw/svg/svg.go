@@ -1,6 +1,7 @@
 package svg
 
 import (
+	"cmp"
 	"io"
 	"strings"
 
@@ -13,6 +14,9 @@ type Options struct {
 	// empty for none. With it the drawing is a group of links for a screen
 	// reader, without it one image.
 	Link func(key string) string
+	// Beside is the id of an element of the page that holds the text equivalent;
+	// empty puts it into the drawing.
+	Beside string
 }
 
 // Write draws a scene.
@@ -23,7 +27,7 @@ func Write(w io.Writer, s *draw.Scene, o Options) error {
 
 // Text returns the drawing of a scene.
 func Text(s *draw.Scene, o Options) string {
-	d := &drawing{link: o.Link}
+	d := &drawing{link: o.Link, beside: o.Beside, linked: map[string]bool{}}
 	d.open(s)
 	d.items(s.Items)
 	d.b.WriteString("</svg>\n")
@@ -31,8 +35,10 @@ func Text(s *draw.Scene, o Options) string {
 }
 
 type drawing struct {
-	b    strings.Builder
-	link func(key string) string
+	b      strings.Builder
+	link   func(key string) string
+	beside string
+	linked map[string]bool // the addresses that a link leads to already
 }
 
 // The ink that stands for the paper and for the accent where no stylesheet
@@ -51,12 +57,16 @@ func (d *drawing) open(s *draw.Scene) {
 	width, height := number(s.Width), number(s.Height)
 	d.b.WriteString(`<svg xmlns="http://www.w3.org/2000/svg" class="drawing" viewBox="0 0 ` + width + " " + height +
 		`" width="` + width + `mm" height="` + height + `mm" role="` + role + `" aria-labelledby="` + id + `-title"`)
-	if len(s.Says) > 0 {
+	inside := len(s.Says) > 0 && d.beside == ""
+	switch {
+	case inside:
 		d.b.WriteString(` aria-describedby="` + id + `-says"`)
+	case d.beside != "" && d.link == nil: // a group of links would say it all before the first
+		d.b.WriteString(` aria-describedby="` + escape(d.beside) + `"`)
 	}
 	d.b.WriteString(` stroke-linecap="round" stroke-linejoin="round" font-family="` + typeface + "\">\n")
 	d.b.WriteString(`<title id="` + id + `-title">` + escape(s.Title) + "</title>\n")
-	if len(s.Says) > 0 {
+	if inside {
 		d.b.WriteString(`<desc id="` + id + `-says">` + escape(strings.Join(s.Says, " ")) + "</desc>\n")
 	}
 	d.b.WriteString(`<rect class="sheet" width="` + width + `" height="` + height + `" fill="` + paperInk + "\"/>\n")
@@ -114,7 +124,12 @@ func (d *drawing) group(g *draw.Group) {
 		address = d.link(g.Key)
 	}
 	if address != "" {
-		d.b.WriteString(`<a href="` + escape(address) + `">`)
+		d.b.WriteString(`<a href="` + escape(address) + `" aria-label="` + escape(cmp.Or(g.Title, g.Key)) + `"`)
+		if d.linked[address] { // a limb and its label: one stop for the keyboard
+			d.b.WriteString(` tabindex="-1"`)
+		}
+		d.b.WriteString(">")
+		d.linked[address] = true
 	}
 	d.b.WriteString("<g")
 	if g.Key != "" {
@@ -123,6 +138,10 @@ func (d *drawing) group(g *draw.Group) {
 	d.b.WriteString(">\n")
 	if g.Title != "" {
 		d.b.WriteString("<title>" + escape(g.Title) + "</title>\n")
+	}
+	if address != "" && g.Touch != (draw.Box{}) {
+		d.b.WriteString(`<rect class="touch" x="` + number(g.Touch.Min.X) + `" y="` + number(g.Touch.Min.Y) +
+			`" width="` + number(g.Touch.Width()) + `" height="` + number(g.Touch.Height()) + `" rx="0.8" fill="none" pointer-events="all"/>` + "\n")
 	}
 	d.items(g.Items)
 	d.b.WriteString("</g>")

@@ -28,7 +28,7 @@ func everything() *draw.Scene {
 	}
 	s.Items = append(s.Items,
 		&draw.Arc{Centre: draw.Point{X: 90, Y: 10}, Radius: 8, From: 0.5, To: 2.5, Pen: draw.Bold},
-		&draw.Group{Key: "finding F1", Title: "a <group>", Items: []draw.Item{&draw.Circle{Centre: draw.Point{X: 90, Y: 30}, Radius: 4, Pen: draw.Accent, Fill: draw.Slant}}},
+		&draw.Group{Key: "finding F1", Title: "a <group>", Touch: draw.BoxAt(draw.Point{X: 85, Y: 25}, 10, 10), Items: []draw.Item{&draw.Circle{Centre: draw.Point{X: 90, Y: 30}, Radius: 4, Pen: draw.Accent, Fill: draw.Slant}}},
 		&draw.Text{At: draw.Point{X: 60, Y: 70}, Words: `strong & "middle"`, Size: draw.HeadingSize, Anchor: draw.Middle, Strong: true})
 	return s
 }
@@ -122,15 +122,27 @@ func TestLinksMakeAGroup(t *testing.T) {
 		}
 		return ""
 	}})
-	if !strings.Contains(text, `<a href="/finding?id=F1&amp;x=1">`) || !strings.Contains(text, `role="group"`) {
-		t.Error("the finding is no link, or an image holds links")
+	for _, want := range []string{`<a href="/finding?id=F1&amp;x=1" aria-label="a &lt;group&gt;">`, `role="group"`, `class="touch"`} {
+		if !strings.Contains(text, want) {
+			t.Errorf("the finding is no link with a name and room for a finger, or an image holds links: no %s", want)
+		}
+	}
+}
+
+func TestWordsThatStandBesideAreNotSaidTwice(t *testing.T) {
+	text := Text(everything(), Options{Beside: "words"})
+	if strings.Contains(text, "<desc") || !strings.Contains(text, `aria-describedby="words"`) {
+		t.Errorf("the words stand in the drawing as well, or are not named:\n%s", text[:300])
+	}
+	if text := Text(everything(), Options{Beside: "words", Link: func(string) string { return "" }}); strings.Contains(text, "<desc") || strings.Contains(text, "describedby") {
+		t.Error("a group of links says all its words before the first link")
 	}
 }
 
 // The stylesheet dresses nothing that drawings do not have.
 func TestStylesheetKnowsTheDrawings(t *testing.T) {
 	classes := map[string]bool{"drawing": true}
-	for _, list := range regexp.MustCompile(`class="([^"]*)"`).FindAllStringSubmatch(Text(everything(), Options{}), -1) {
+	for _, list := range regexp.MustCompile(`class="([^"]*)"`).FindAllStringSubmatch(Text(everything(), Options{Link: func(string) string { return "/" }}), -1) {
 		for _, class := range strings.Fields(list[1]) {
 			classes[class] = true
 		}

@@ -5,6 +5,7 @@ import (
 	"path/filepath"
 	"testing"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 )
 
@@ -16,6 +17,17 @@ var pages = []struct{ name, path string }{
 	{"outcome", "site/demo/tree/T1/hang/oak-swing"}, {"rig", "site/demo/tree/T1/hang/oak-swing/rig"}, {"outcome-unfinished", "site/demo/tree/T6/hang/pine-swing"}, {"history", "site/demo/tree/T1/history"}, {"compare", "site/demo/tree/T1/history/1"},
 	{"signs", "signs"}, {"fungi", "fungi"}, {"species", "species"}, {"wood", "wood"}, {"sources", "sources"}, {"settings", "settings"},
 	{"import", "import"}, {"not-found", "nowhere"},
+	{"tree-many-findings", "site/demo/tree/T7"}, {"drawing-alone", "site/demo/tree/T1?drawing=elevation+T1"}, {"look-stem", "site/demo/tree/T1/look/stem"},
+	{"place", "site/demo/tree/T1/place?limb=L1"}, {"place-found", "site/demo/tree/T1/place?limb=L1&riders=small&aim=longest-line&to_each_side=40"},
+	{"chance", "site/demo/tree/T1/hang/oak-swing/chance"}, {"load-test", "site/demo/tree/T1/hang/oak-swing/test"}, {"load-test-new", "site/demo/tree/T1/hang/oak-swing/test/new"},
+	{"fungus-key", "fungi/key"}, {"fungus-finding", "site/demo/tree/T3/finding/F1/fungus"},
+	{"measure", "measure"}, {"measure-height", "measure/height-by-tangents"}, {"measure-thickness", "measure/thickness-by-angular-width"}, {"measure-repeats", "measure/repeated-lengths"},
+}
+
+// onPaper are the pages with drawings, as they come on paper.
+var onPaper = []struct{ name, path string }{
+	{"site", "site/demo"}, {"tree", "site/demo/tree/T1"}, {"outcome", "site/demo/tree/T1/hang/oak-swing"}, {"drawing-alone", "site/demo/tree/T1?drawing=elevation+T1"},
+	{"chance", "site/demo/tree/T1/hang/oak-swing/chance"}, {"look", "site/demo/tree/T1/look/crown"},
 }
 
 // settle waits until nothing more arrives on a page.
@@ -47,10 +59,24 @@ func TestShots(t *testing.T) {
 			quit()
 		}
 	}
+	// Paper is white, also for somebody who works with light ink on dark.
+	b, _ := open(t, t.TempDir(), server.URL+"/", paper)
+	b.goTo("settings")
+	b.fill("ink", "dark")
+	b.pressText("Save")
+	b.do(emulation.SetEmulatedMedia().WithMedia("print"))
+	for _, p := range onPaper {
+		b.goTo(p.path)
+		b.settle()
+		b.shoot(filepath.Join(folder, "print-"+p.name+".png"))
+	}
 }
 
 func (b *tab) shoot(file string) {
 	b.t.Helper()
+	// Pictures below the screen come when they are scrolled to; a shot shows all but those folded away.
+	b.do(chromedp.Evaluate(`document.querySelectorAll("img[loading]").forEach((i) => { i.loading = "eager" })`, nil))
+	b.until(`[...document.images].every((i) => i.complete)`)
 	var picture []byte
 	b.do(chromedp.FullScreenshot(&picture, 100))
 	if err := os.WriteFile(file, picture, 0o644); err != nil {

@@ -20,6 +20,7 @@ import (
 var (
 	phone = screen{"phone", 390, 844, true}
 	desk  = screen{"desk", 1280, 900, false}
+	paper = screen{"paper", 718, 1047, false} // A4 within margins of 10 mm, at 96 dots an inch
 )
 
 type screen struct {

@@ -25,14 +25,15 @@ type BandInput struct {
 type BandRun struct {
 	From, To         quantity.Length // along the limb
 	Shortest, Longer quantity.Length // of the line
-	// Binding names the check that has the least in hand and fails; empty
-	// where all hold. Words says it for people.
+	// Binding names the check that fails first beyond the edge of what serves, or
+	// one that fails where nothing serves; empty where all hold. Words says it for
+	// people.
 	Binding, Words string
 }
 
 // Band draws the places of a limb and the lengths of the line that serve:
 // where all checks hold the paper is left open within a bold edge, elsewhere
-// the check that binds is hatched.
+// it is hatched by the check that fails first beyond that edge.
 func Band(in BandInput) *draw.Scene {
 	p := newPage("band "+in.Key, in.Title, 86)
 	p.backed = true
@@ -48,6 +49,9 @@ func Band(in BandInput) *draw.Scene {
 	for _, b := range codes {
 		p.rows = append(p.rows, row{mark: patch(draw.Hair, b.fill), words: b.words})
 	}
+	if len(codes) > 0 {
+		p.rows = append(p.rows, row{words: hatchedWords})
+	}
 	if in.Marked {
 		at := c.at(float64(in.At), float64(in.Line))
 		p.add(&draw.Circle{Centre: at, Radius: 1.4, Pen: draw.Accent, Fill: draw.Paper})
@@ -56,6 +60,9 @@ func Band(in BandInput) *draw.Scene {
 	}
 	return p.finish(bandSays(in, codes))
 }
+
+// hatchedWords says what the hatching knows: the check just beyond the edge.
+const hatchedWords = "Hatched places do not serve. The hatching names the check that fails first beyond the bold edge; farther off others may fail as well. Where no length of line serves it names one check that fails there or nearer the stem."
 
 // binding is a check that binds somewhere, with its hatching.
 type binding struct {
@@ -161,7 +168,10 @@ func bandSays(in BandInput, codes []binding) []string {
 		says = append(says, fmt.Sprintf("Marked: %s out with a line of %s.", metres(in.At), metres(in.Line)))
 	}
 	for _, b := range codes {
-		says = append(says, "Elsewhere binds: "+b.words+".")
+		says = append(says, "Just beyond the edge fails: "+b.words+".")
+	}
+	if len(codes) > 0 {
+		says = append(says, hatchedWords)
 	}
 	return says
 }

@@ -13,9 +13,15 @@ import (
 // its findings at their places, the load path of a hang hatched. With a hang
 // the eye looks square to its limb, which is seen at its true length; without
 // one, square to the longest limb.
-func Elevation(t assess.TreeFigure, on *Judged) *draw.Scene {
+func Elevation(t assess.TreeFigure, on *Judged) *draw.Scene { return elevation(t, on, nil) }
+
+// ElevationWith draws a tree from the side with all its hangs, each with what
+// follows for it.
+func ElevationWith(t assess.TreeFigure, hangs []Judged) *draw.Scene { return elevation(t, nil, hangs) }
+
+func elevation(t assess.TreeFigure, on *Judged, all []Judged) *draw.Scene {
 	v := lookingAlong(headingOf(mainLimb(t, on)) - 90*quantity.Degree)
-	e := v.extentOf(append(shownPoints(t, on), crownOutline(t, v)...))
+	e := v.extentOf(append(append(shownPoints(t, on), crownOutline(t, v)...), linesOf(all)...))
 	perMetre, tall := e.fit(innerWidth-20, 118)
 	p := newPage("elevation "+t.Survey.ID, capital(nameOf(t))+", seen towards "+compass(headingOf(mainLimb(t, on))-90*quantity.Degree), tall+18)
 	box := p.area
@@ -28,9 +34,10 @@ func Elevation(t assess.TreeFigure, on *Judged) *draw.Scene {
 	p.level(v, box)
 	p.findings(v, t, on)
 	p.hangOn(v, on)
+	p.hanging(v, all)
 	p.fixedItem(draw.ScaleBar(draw.Point{X: p.area.Min.X, Y: p.area.Max.Y - 2}, perMetre, innerWidth))
 	p.memberLabels(v, t)
-	return p.finish(treeSays(t, on))
+	return p.finish(append(treeSays(t, on), hangsSay(all)...))
 }
 
 // mainLimb is the limb of the hang, or the one that reaches farthest; a tree
@@ -125,6 +132,7 @@ func (p *page) memberLabels(v view, t assess.TreeFigure) {
 			continue
 		}
 		at := m.PointAt(m.Axis[len(m.Axis)-1].Along * 0.85)
-		p.label(v.at(at.Position), fmt.Sprintf("%s, %s", draw.Fit(m.ID, draw.LabelSize, false, 24), millimetres(m.Axis[0].Upright)))
+		p.labels = append(p.labels, label{at: v.at(at.Position), words: fmt.Sprintf("%s, %s", draw.Fit(m.ID, draw.LabelSize, false, 24), millimetres(m.Axis[0].Upright)),
+			group: draw.Group{Key: nameOfKey + "member " + m.ID, Title: memberSentence(m)}})
 	}
 }

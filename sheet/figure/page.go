@@ -1,6 +1,9 @@
 package figure
 
 import (
+	"fmt"
+	"strings"
+
 	"boughline/draw"
 )
 
@@ -22,7 +25,16 @@ type page struct {
 	rows   []row
 	// backed puts paper behind labels, for drawings full of hatching.
 	backed bool
+	// crowded leaves labels out that find no room beside their places.
+	crowded bool
+	leftOut int
 }
+
+// nameOfKey begins the key of a label that names what another group draws.
+const nameOfKey = "name of "
+
+// Named returns the key of what a group draws or names.
+func Named(key string) string { return strings.TrimPrefix(key, nameOfKey) }
 
 // label is words that belong to a place, with a mark before them or none.
 type label struct {
@@ -32,6 +44,8 @@ type label struct {
 	// mark draws a shape about a centre, and group names what the label is.
 	mark  func(centre draw.Point) []draw.Item
 	group draw.Group
+	// least is how wide and high its room is at least, for a finger.
+	least float64
 }
 
 // row is a line of the key below a drawing.
@@ -105,9 +119,16 @@ func (p *page) finish(says []string) *draw.Scene {
 		}
 	}
 	for _, l := range p.labels {
-		if !p.place(l) {
+		switch {
+		case p.place(l):
+		case p.crowded:
+			p.leftOut++
+		default:
 			p.rows = append(p.rows, row{l.mark, l.words, l.group})
 		}
+	}
+	if p.leftOut > 0 {
+		p.rows = append(p.rows, row{words: fmt.Sprintf("No room here for the names of %d trees.", p.leftOut)})
 	}
 	y := p.area.Max.Y + 2
 	for _, r := range p.rows {
@@ -123,6 +144,9 @@ const (
 	markSize   = 5.0 // of the square that a mark takes
 	labelWidth = 44.0
 	mostLines  = 3
+	// fingerSize is 24 pixels of a drawing that is 350 pixels wide, the least
+	// that a finger is asked to meet (WCAG 2.2, criterion 2.5.8).
+	fingerSize = 8.3
 )
 
 // place draws a label near its place; false where there is no room.
@@ -142,7 +166,12 @@ func (p *page) place(l label) bool {
 	if l.mark == nil {
 		height = draw.LineHeight(draw.LabelSize) * float64(len(lines))
 	}
-	box, ok := p.placer.Place(l.at, left+width, height)
+	height, width = max(height, l.least), max(width, l.least-left)
+	find := p.placer.Place
+	if p.crowded {
+		find = p.placer.PlaceBeside
+	}
+	box, ok := find(l.at, left+width, height)
 	if !ok {
 		return false
 	}
@@ -152,8 +181,9 @@ func (p *page) place(l label) bool {
 	p.add(draw.Leader(l.at, box))
 	group := l.group
 	if l.mark != nil {
-		group.Items = append(group.Items, l.mark(box.Min.Add(markSize/2, markSize/2))...)
+		group.Items = append(group.Items, l.mark(box.Min.Add(markSize/2, height/2))...)
 	}
+	group.Touch = box
 	y := box.Min.Y + (height-draw.LineHeight(draw.LabelSize)*float64(len(lines)))/2
 	for i, line := range lines {
 		group.Items = append(group.Items, &draw.Text{At: draw.Point{X: box.Min.X + left, Y: y + baseline + float64(i)*draw.LineHeight(draw.LabelSize)}, Words: line, Size: draw.LabelSize, Strong: l.strong})
@@ -182,9 +212,14 @@ func (p *page) row(r row, y float64) float64 {
 		group.Items = append(group.Items, r.mark(draw.Point{X: margin + markSize/2, Y: y + markSize/2})...)
 	}
 	lines := draw.Wrap(r.words, draw.LabelSize, false, paperWidth-margin-left)
+	tall := max(markSize, float64(len(lines))*draw.LineHeight(draw.LabelSize))
+	if group.Key != "" {
+		tall = max(tall, fingerSize)
+		group.Touch = draw.BoxAt(draw.Point{X: margin, Y: y}, innerWidth, tall)
+	}
 	for i, line := range lines {
 		group.Items = append(group.Items, &draw.Text{At: draw.Point{X: left, Y: y + baseline + float64(i)*draw.LineHeight(draw.LabelSize)}, Words: line, Size: draw.LabelSize})
 	}
 	p.addGroup(&group)
-	return y + max(markSize, float64(len(lines))*draw.LineHeight(draw.LabelSize)) + 0.6
+	return y + tall + 0.6
 }

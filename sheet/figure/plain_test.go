@@ -81,6 +81,9 @@ func TestBandSaysWhereNothingHolds(t *testing.T) {
 	if says := strings.Join(figure.Band(in).Says, " "); !strings.Contains(says, "between 1.25\u00a0m and 3.5\u00a0m") {
 		t.Errorf("it says %q", says)
 	}
+	if says := strings.Join(figure.Band(in).Says, " "); !strings.Contains(says, "farther off others may fail") {
+		t.Errorf("it names a check for all that is hatched: %q", says)
+	}
 	for i := range in.Runs {
 		in.Runs[i].Binding = "limb-bending"
 	}

@@ -8,9 +8,15 @@ import (
 
 // Plan draws a tree from above with north up: its members, the crown, its
 // findings, and the load path and the path of the seat of a hang.
-func Plan(t assess.TreeFigure, on *Judged) *draw.Scene {
+func Plan(t assess.TreeFigure, on *Judged) *draw.Scene { return plan(t, on, nil) }
+
+// PlanWith draws a tree from above with all its hangs, each with what follows
+// for it.
+func PlanWith(t assess.TreeFigure, hangs []Judged) *draw.Scene { return plan(t, nil, hangs) }
+
+func plan(t assess.TreeFigure, on *Judged, all []Judged) *draw.Scene {
 	v := fromAbove()
-	e := v.extentOf(append(shownPoints(t, on), crownRim(t)...))
+	e := v.extentOf(append(append(shownPoints(t, on), crownRim(t)...), linesOf(all)...))
 	perMetre, tall := e.fit(innerWidth-16, innerWidth-16)
 	p := newPage("plan "+t.Survey.ID, capital(nameOf(t))+" from above", tall+18)
 	box := p.area
@@ -23,9 +29,10 @@ func Plan(t assess.TreeFigure, on *Judged) *draw.Scene {
 	p.stemFoot(v, t)
 	p.findings(v, t, on)
 	p.hangOn(v, on)
+	p.hanging(v, all)
 	p.compassAndScale(perMetre)
 	p.memberLabels(v, t)
-	return p.finish(append([]string{"Seen from above, north up."}, treeSays(t, on)...))
+	return p.finish(append([]string{"Seen from above, north up."}, append(treeSays(t, on), hangsSay(all)...)...))
 }
 
 func (p *page) compassAndScale(perMetre float64) {

@@ -5,6 +5,7 @@ import (
 	"math"
 
 	"boughline/assess"
+	"boughline/assess/wording"
 	"boughline/draw"
 	"boughline/engine/section"
 	"boughline/quantity"
@@ -119,4 +120,14 @@ func sectionNotes(s assess.SectionFigure) []string {
 		fmt.Sprintf("Bark %s on each side.", millimetres(s.Bark)),
 		fmt.Sprintf("Checks take %s upright and %s across inside the bark, the unfavourable 5 %% values.", millimetres(s.ThinUpright), millimetres(s.ThinAcross)),
 	}
+}
+
+// SectionWorst draws the section of a hang's limb that has the least in hand
+// against bending.
+func SectionWorst(j Judged) *draw.Scene {
+	worst := worstOf(outwards(j.Figure.Bending()[:1]))
+	scene := SectionOf(j, worst.Along)
+	scene.Says = append(scene.Says, fmt.Sprintf("Of all sections of this limb it has the least in hand against bending: margin %s.", wording.Margin(worst.margin())),
+		"It is drawn and reckoned as sound wood: no decay has been measured in it.")
+	return scene
 }

@@ -8,13 +8,18 @@ import (
 )
 
 // ground draws what people need of it: kept clear, waiting, the way in.
-func (p *page) ground(v view, j Judged) {
-	if !j.Figure.Tree.Placed {
+func (p *page) ground(v view, j Spot) {
+	if !j.Placed {
 		return
 	}
-	people, sheet := j.Figure.People(), p.area
+	people, sheet := j.People, p.area
 	sheet.Max.Y -= 7 // the scale bar
 	clear := v.all(j.onSite(people.Area))
+	if p.crowded {
+		p.add(&draw.Polygon{Points: clear, Pen: draw.Dotted})
+		p.things(v, j.At, j.Obstacles)
+		return
+	}
 	items := []draw.Item{&draw.Polygon{Points: clear, Pen: draw.Dotted, Fill: draw.Wide}}
 	for _, w := range people.Ways {
 		way := v.all(j.onSite([]quantity.Vec3{w.From, w.To}))
@@ -23,20 +28,17 @@ func (p *page) ground(v view, j Judged) {
 		}
 	}
 	for _, w := range people.Places {
-		items = append(items, &draw.Circle{Centre: v.at(w.Centre.Add(j.Figure.Tree.At)), Radius: float64(w.Radius) * v.perMetre, Pen: draw.Fine, Fill: draw.Upright})
+		items = append(items, &draw.Circle{Centre: v.at(w.Centre.Add(j.At)), Radius: float64(w.Radius) * v.perMetre, Pen: draw.Fine, Fill: draw.Upright})
 	}
-	p.add(&draw.Group{Key: "clear " + j.Assessed.ID, Title: clearSentence(j), Items: items})
-	p.things(v, j.Figure.Tree, j.Figure.Obstacles())
+	p.add(&draw.Group{Key: "clear " + j.ID, Title: clearSentence(j), Items: items})
+	p.things(v, j.At, j.Obstacles)
 }
 
 // things draws what stands or lies on the ground by its kind: solid with
 // crosses, water with level lines, a path dashed.
-func (p *page) things(v view, t assess.TreeFigure, things []assess.ObstacleFigure) {
-	if !t.Placed {
-		return
-	}
+func (p *page) things(v view, at quantity.Vec3, things []assess.ObstacleFigure) {
 	for _, o := range things {
-		corners := v.all(moved(o.Corners, t.At))
+		corners := v.all(moved(o.Corners, at))
 		fill, pen := draw.Cross, draw.Bold
 		switch o.Kind {
 		case survey.Water:

@@ -51,6 +51,7 @@ func (p *page) placeStack(s stack) bool {
 	}
 	for i, l := range s {
 		group, top := l.group, box.Min.Add(0, markSize*float64(i))
+		group.Touch = draw.BoxAt(top, width, markSize)
 		if leader := draw.Leader(l.at, box); leader != nil {
 			group.Items = append(group.Items, leader)
 		}

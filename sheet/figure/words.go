@@ -117,5 +117,9 @@ func judgement(h assess.Hang, finding string) (worst assess.Reason, found bool) 
 
 // outcomeSentence says what follows for a hang.
 func outcomeSentence(h assess.Hang) string {
-	return fmt.Sprintf("Hang %s on limb %s: %s.", h.ID, h.Member, meaningOfHang(h.Outcome))
+	return hangSentence(h.ID, h.Member, h.Outcome)
+}
+
+func hangSentence(id, member string, o assess.Outcome) string {
+	return fmt.Sprintf("Hang %s on limb %s: %s.", id, member, meaningOfHang(o))
 }

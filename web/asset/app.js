@@ -163,6 +163,11 @@ async function rest() {
   if (!answer.ok) return;
   const fresh = new DOMParser().parseFromString(await answer.text(), "text/html").getElementById("trees");
   list.replaceWith(fresh);
+  for (const script of fresh.querySelectorAll("script")) { // what is put in place does not run
+    const again = document.createElement("script");
+    again.src = script.src;
+    document.body.append(again);
+  }
   rest();
 }
 rest();

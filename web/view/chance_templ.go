@@ -24,8 +24,8 @@ type Chance struct {
 	Exposures []Exposure
 	WaysOf    string // the exposure that the ways are for
 	Ways      []FailureWay
-	Drawings  []string // SVG
-	Samples   int      // that a button asks for, 0 for no button
+	Drawings  []Drawing
+	Samples   int // that a button asks for, 0 for no button
 	Path      string
 	Fault     string // why there is no chance
 	Next      []NextLine

@@ -20,7 +20,7 @@ type Place struct {
 	Head     string // of what was found; empty before a search
 	Lines    []string
 	Rows     []Row
-	Drawings []string
+	Drawings []Drawing
 	Ask      *Button
 	Cautions []string
 	Back     string

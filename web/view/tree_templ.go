@@ -36,7 +36,7 @@ type Tree struct {
 	Path      string
 	About     string
 	Note      string
-	Drawings  []string // SVG
+	Drawings  []Drawing
 	Hangs     []HangLine
 	Members   []MemberLine
 	Zones     []ZoneLine

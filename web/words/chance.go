@@ -36,6 +36,8 @@ const (
 	ChancePromise    = "Chances rest on laws that are partly from memory or house values. They are no promise."
 	ChanceDrawn      = "The limb in still air"
 	ChanceDrawnWide  = "Everything modelled, likeliest way"
+	ChanceMoment     = "bending moment, kN m"
+	ChanceCurves     = "The curves are load and strength at one section (%s): the season's hardest ride with the limb's own weight, and the strength given that the limb carries its own weight and passes the load test. Each is as high as the other; what matters is how far they stand apart."
 	ChanceDrawnNote  = "The outcome goes by this index."
 	ChanceWideNote   = "The outcome does not rest on this index."
 	ChanceNone       = "No chance can be given here"
