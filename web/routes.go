@@ -64,6 +64,9 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /site/{site}/tree/{tree}/place":  a.searchPlace,
 		"POST /site/{site}/tree/{tree}/place": a.askForPlace,
 
+		"GET /work":            a.listQuestions,
+		"GET /work/{question}": a.answerQuestion,
+
 		"GET /signs":     a.showSigns,
 		"GET /fungi":     a.showFungi,
 		"GET /fungi/key": a.openKey,
