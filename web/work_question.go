@@ -32,7 +32,7 @@ func (a *app) answerQuestion(w http.ResponseWriter, r *http.Request) error {
 	}
 	answered := e.answer(q)
 	if wantsPart(r) {
-		return a.send(w, r, http.StatusOK, view.AnsweredPart(answered))
+		return a.send(w, r, http.StatusOK, answered)
 	}
 	page := view.Question{
 		Page: a.newPage(r, q.Asks, view.Link{Text: words.Workbench, To: "work"}), Action: a.here(r),

@@ -2,7 +2,7 @@ package work
 
 import (
 	_ "embed"
-	"regexp"
+	"strings"
 	"sync"
 )
 
@@ -25,15 +25,15 @@ var loadNames = sync.OnceValues(func() (map[string]ResultName, error) {
 	})
 })
 
-// counted is the number that some keys carry.
-var counted = regexp.MustCompile(`_[0-9]+_half_swings`)
-
 // NameOfResult finds the name of a key of the results.
 func NameOfResult(key string) (ResultName, bool) {
 	names, err := loadNames()
 	if err != nil {
 		panic(err) // the table is part of the program and tested
 	}
-	name, ok := names[counted.ReplaceAllString(key, "_half_swings")]
+	if strings.HasPrefix(key, "time_after_") && strings.HasSuffix(key, "_half_swings_s") { // with their number in it
+		key = "time_after_half_swings_s"
+	}
+	name, ok := names[key]
 	return name, ok
 }
