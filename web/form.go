@@ -56,7 +56,7 @@ func (a *app) saved(w http.ResponseWriter, r *http.Request, err error, next stri
 	var entered *refusedEntry
 	switch {
 	case err == nil:
-		return a.moveOn(w, r, next)
+		return a.moveOn(w, r, kept(next))
 	case errors.As(err, &again):
 		return a.moveOn(w, r, cmp.Or(again.To, next))
 	case errors.As(err, &entered):

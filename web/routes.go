@@ -64,6 +64,8 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /site/{site}/tree/{tree}/place":  a.searchPlace,
 		"POST /site/{site}/tree/{tree}/place": a.askForPlace,
 
+		"POST /site/{site}/history/{revision}": a.restoreSite,
+
 		"GET /work":            a.listQuestions,
 		"GET /work/{question}": a.answerQuestion,
 

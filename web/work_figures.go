@@ -3,6 +3,7 @@ package web
 import (
 	"cmp"
 	"maps"
+	"math"
 	"slices"
 	"strconv"
 	"strings"
@@ -119,6 +120,9 @@ func (u units) table(f *view.Figure, list []any) {
 func (u units) plain(value any, unit string) string {
 	switch v := value.(type) {
 	case float64:
+		if math.Abs(v) < 1e-12 {
+			v = 0 // rounding left it
+		}
 		return u.in().Fine(v, unit)
 	case bool:
 		if v {

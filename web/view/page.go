@@ -12,6 +12,8 @@ type Page struct {
 	Asset Assets
 	// Notice is a line about what was just done; empty for none.
 	Notice string
+	// Undo takes it back; nil for nothing to take back.
+	Undo *Button
 }
 
 // Assets are the addresses of the style sheet and the script, with the hash of

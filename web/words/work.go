@@ -4,7 +4,7 @@ package words
 const (
 	Workbench      = "Workbench"
 	WorkbenchIntro = "One figure by itself, as the assessment works it out. Choose what you want to know. Nothing is kept; the address holds what was typed, so that it can be passed on."
-	QuestionIntro  = "Numbers are taken in the units shown; another unit behind a number is turned into it, such as 10 ft. What is marked with nothing can be left out only where its help says so."
+	QuestionIntro  = "Numbers are taken in the units shown; another unit behind a number is turned into it, such as 10 ft. A field can stay empty where its help says what counts then."
 	FillExample    = "Fill in an example"
 	OtherQuestions = "Other questions"
 	Answer         = "Answer"
@@ -22,3 +22,9 @@ var Topics = map[string]string{
 	"swing": "A swing in motion", "limb": "What a limb bears", "line": "Lines, wraps and gear", "room": "Room and place",
 	"wind": "Wind", "chance": "Chances", "measuring": "What was read",
 }
+
+// What stands on the page after a change.
+const (
+	KeptNow  = "Kept"
+	UndoThis = "Undo this"
+)
