@@ -64,7 +64,11 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /site/{site}/tree/{tree}/place":  a.searchPlace,
 		"POST /site/{site}/tree/{tree}/place": a.askForPlace,
 
-		"POST /site/{site}/history/{revision}": a.restoreSite,
+		"POST /site/{site}/history/{revision}":             a.restoreSite,
+		"GET /site/{site}/tree/{tree}/ground":              a.editSpots,
+		"POST /site/{site}/tree/{tree}/ground":             a.saveSpots,
+		"GET /site/{site}/tree/{tree}/hang/{hang}/places":  a.editPlaces,
+		"POST /site/{site}/tree/{tree}/hang/{hang}/places": a.savePlaces,
 
 		"GET /work":            a.listQuestions,
 		"GET /work/{question}": a.answerQuestion,

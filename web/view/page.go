@@ -39,6 +39,7 @@ type Field struct {
 	Measure           string   // where it can be worked out from readings; empty for nowhere
 	Need              bool
 	Pair              bool // stands beside its neighbour
+	First             bool // begins a row
 }
 
 // Kind is how a field is filled in.
@@ -78,6 +79,7 @@ type Form struct {
 	Live     string // where live margins come from; empty for none
 	Extra    []Button
 	Aside    *Link // to a page that helps to fill it in
+	Drawings []string
 }
 
 // Button is a form of one button.

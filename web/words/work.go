@@ -28,3 +28,6 @@ const (
 	KeptNow  = "Kept"
 	UndoThis = "Undo this"
 )
+
+// OnlyDue leaves the trees of a list that ask for a look.
+const OnlyDue = "a look is due"
