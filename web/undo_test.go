@@ -61,3 +61,17 @@ func TestUndoOfASiteGivesWayToWhatCameSince(t *testing.T) {
 		t.Error("what came since is lost")
 	}
 }
+
+func TestTreesAreFoundByEnglishNameAndByWhatIsDue(t *testing.T) {
+	d := open(t)
+	for query, want := range map[string]string{"q=oak": "/site/demo/tree/T1\"", "only=due": "class=\"lines\""} {
+		if status, page := d.get("/site/demo?" + query); status != http.StatusOK || !strings.Contains(page, want) {
+			t.Errorf("%s: status %d, lacks %s", query, status, want)
+		}
+	}
+	_, all := d.get("/site/demo")
+	_, due := d.get("/site/demo?only=due")
+	if count := strings.Count(due, `class="line"`); count >= strings.Count(all, `class="line"`) {
+		t.Errorf("%d trees are due, as many as there are", count)
+	}
+}

@@ -3,6 +3,6 @@
 # is written in docs/decisions/0013-engine-size.md.
 set -eu
 raw=$(wc -c <"$1") packed=$(wc -c <"$2")
-most_raw=17500000 most_packed=4350000
+most_raw=19400000 most_packed=4750000
 echo "engine: $raw bytes raw (limit $most_raw), $packed bytes gzipped (limit $most_packed)"
 test "$raw" -le "$most_raw" && test "$packed" -le "$most_packed"
