@@ -6,6 +6,7 @@ import (
 	"fmt"
 
 	"boughline/store"
+	"boughline/survey"
 )
 
 // Versions lists what is kept of a tree, the newest first. Versions that
@@ -64,6 +65,26 @@ func (n *Notebook) Restore(ctx context.Context, site, tree string, revision int,
 	}
 	put.Rests = newest.Revision
 	return n.apply(ctx, e, put)
+}
+
+// RestoreSite makes an earlier version of the head of a site the newest one; its
+// trees stay as they are, and must be right with it. Where Edit.Base is not the newest
+// revision somebody wrote in between, and nothing is changed.
+func (n *Notebook) RestoreSite(ctx context.Context, site string, revision int, e Edit) error {
+	o, err := store.Version(ctx, n.store, siteKey(site), revision)
+	if err != nil {
+		return err
+	}
+	earlier, err := decodeHead(o.Data)
+	if err != nil {
+		return &Damaged{Key: o.Key, Revision: o.Revision, Cause: err}
+	}
+	return n.ChangeSite(ctx, site, e, func(now *survey.Survey) error {
+		trees := now.Trees
+		*now = *earlier
+		now.Trees = trees
+		return nil
+	})
 }
 
 // DeleteTree takes a tree off its site. Its versions stay.

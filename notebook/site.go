@@ -16,6 +16,7 @@ import (
 type Site struct {
 	ID       string
 	Revision int           // of the head
+	What     string        // what made it
 	Head     survey.Survey // without trees
 	Trees    []Tree        // in their order on the site
 	Damaged  []*Damaged    // records of trees that cannot be read
@@ -63,7 +64,7 @@ func (n *Notebook) Site(ctx context.Context, id string) (*Site, error) {
 	if err != nil {
 		return nil, &Damaged{Key: o.Key, Revision: o.Revision, Cause: err}
 	}
-	s := &Site{ID: id, Revision: o.Revision, Head: *head}
+	s := &Site{ID: id, Revision: o.Revision, What: o.What, Head: *head}
 	objects, err := store.List(ctx, n.store, treesKey(id))
 	if err != nil {
 		return nil, err

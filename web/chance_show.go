@@ -23,7 +23,7 @@ func (a *app) showChance(w http.ResponseWriter, r *http.Request) error {
 	if err != nil {
 		return err
 	}
-	return a.withHang(w, r, func(_ *entry, s *notebook.Site, t *notebook.Tree, h *survey.Hang) error {
+	return a.withHang(w, r, func(e *entry, s *notebook.Site, t *notebook.Tree, h *survey.Hang) error {
 		page := view.Chance{
 			Page: a.newPage(r, words.ChanceTitle, a.hangTrail(s, t, h)...), Path: a.treeLink(s, t, "hang", h.ID, "chance"),
 		}
@@ -35,10 +35,10 @@ func (a *app) showChance(w http.ResponseWriter, r *http.Request) error {
 		if err != nil {
 			page.Fault = strings.TrimPrefix(err.Error(), "no chance can be given: ")
 		} else {
-			chanceView(&page, chances, easel{a, r, nil})
+			chanceView(&page, e.units.in(), chances, easel{a, r, nil})
 		}
 		page.Sentence = a.outcomeSentence(s, t, h)
-		a.nextSteps(&page, s, t, h, near)
+		a.nextSteps(&page, e.units.in(), s, t, h, near)
 		return a.sendDrawn(w, r, page.Page, page.Drawings, view.ChancePage(page))
 	})
 }
@@ -75,17 +75,17 @@ func (a *app) outcomeSentence(s *notebook.Site, t *notebook.Tree, h *survey.Hang
 	return words.NotWorkedOut
 }
 
-func (a *app) nextSteps(page *view.Chance, s *notebook.Site, t *notebook.Tree, h *survey.Hang, near *survey.Survey) {
+func (a *app) nextSteps(page *view.Chance, in wording.Units, s *notebook.Site, t *notebook.Tree, h *survey.Hang, near *survey.Survey) {
 	next, err := assess.MeasureNext(near, a.Notebook.Knowledge(), h.ID)
 	if err != nil {
 		page.NextFault = err.Error()
 		return
 	}
 	for _, n := range next.List {
-		page.Next = append(page.Next, view.NextLine{Text: sentence(wording.Next(n)), Act: a.measureAt(s, t, h, n)})
+		page.Next = append(page.Next, view.NextLine{Text: sentence(in.Next(n)), Act: a.measureAt(s, t, h, n)})
 	}
 	if len(next.List) > 1 {
-		page.Together = sentence(wording.Together(next))
+		page.Together = sentence(in.Together(next))
 	}
 }
 

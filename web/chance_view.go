@@ -12,9 +12,9 @@ import (
 	"boughline/web/words"
 )
 
-func chanceView(page *view.Chance, c assess.HangChances, e easel) {
+func chanceView(page *view.Chance, in wording.Units, c assess.HangChances, e easel) {
 	page.LeavesOut = wording.LeavesOut(c.LeftOut)
-	page.About = aboutChance(c)
+	page.About = aboutChance(in, c)
 	for _, d := range c.Deciding {
 		check := wording.Check(assess.Check{Code: d.Code, Where: assess.Where{Part: d.Part}})
 		page.Deciding = append(page.Deciding, view.Row{Name: check, Value: against(d.Index, c.Target)})
@@ -31,23 +31,23 @@ func chanceView(page *view.Chance, c assess.HangChances, e easel) {
 	hardest := c.Exposures[len(c.Exposures)-1]
 	page.WaysOf = fmt.Sprintf(words.WaysToFailHow, wording.Exposure(hardest.Code))
 	for _, w := range hardest.Ways {
-		way := view.FailureWay{Margin: wording.Margin(w.Beta), Text: wording.WayToFail(w)}
-		for _, in := range w.At {
-			way.From = append(way.From, wording.DesignInput(in))
+		way := view.FailureWay{Margin: wording.Margin(w.Beta), Text: in.WayToFail(w)}
+		for _, input := range w.At {
+			way.From = append(way.From, in.DesignInput(input))
 		}
 		page.Ways = append(page.Ways, way)
 	}
 	page.Drawings = chanceDrawings(c, e)
 }
 
-func aboutChance(c assess.HangChances) []view.Row {
+func aboutChance(in wording.Units, c assess.HangChances) []view.Row {
 	of := words.ChanceAsked
 	if c.WithinUse {
 		of = words.ChanceWithin
 	}
-	rows := append([]view.Row{{Name: words.ChanceFor, Value: of}}, useRows(c.Use)...)
+	rows := append([]view.Row{{Name: words.ChanceFor, Value: of}}, useRows(in, c.Use)...)
 	return append(rows,
-		view.Row{Name: words.ChanceGiven, Value: fmt.Sprintf(words.ChanceGivenTest, wording.Quantity(float64(c.TestMass), "kg"))},
+		view.Row{Name: words.ChanceGiven, Value: fmt.Sprintf(words.ChanceGivenTest, in.Quantity(float64(c.TestMass), "kg"))},
 		view.Row{Name: words.ChanceTarget, Value: fmt.Sprintf(words.ChanceTargetIs, wording.Margin(c.Target))})
 }
 

@@ -28,6 +28,9 @@ func (a *app) form(w http.ResponseWriter, r *http.Request, e *entry, f view.Form
 			f.Problems = faultLines(e)
 		}
 	}
+	if status == http.StatusOK {
+		return a.sendDrawn(w, r, f.Page, f.Drawings, view.FormPage(f))
+	}
 	return a.send(w, r, status, view.FormPage(f))
 }
 
@@ -56,7 +59,7 @@ func (a *app) saved(w http.ResponseWriter, r *http.Request, err error, next stri
 	var entered *refusedEntry
 	switch {
 	case err == nil:
-		return a.moveOn(w, r, next)
+		return a.moveOn(w, r, kept(next))
 	case errors.As(err, &again):
 		return a.moveOn(w, r, cmp.Or(again.To, next))
 	case errors.As(err, &entered):

@@ -74,6 +74,7 @@ func (a *app) hangForm(w http.ResponseWriter, r *http.Request, e *entry, s *note
 	}
 	if hangOf(t, h.ID) != nil {
 		f.Back = a.treeLink(s, t, "hang", h.ID)
+		f.Aside = &view.Link{Text: words.EditAllPlaces, To: a.treeLink(s, t, "hang", h.ID, "places")}
 		f.Extra = []view.Button{a.formButton(words.DeleteHang, a.treeLink(s, t, "hang", h.ID, "delete"))}
 	}
 	return a.form(w, r, e, f)
@@ -128,16 +129,12 @@ func chainChoices(s *notebook.Site) []view.Choice {
 }
 
 func (a *app) groundFields(e *entry, h *survey.Hang) []view.Field {
-	surfaces := []view.Choice{{Text: words.NotChosen}}
-	for _, s := range a.Notebook.Knowledge().Surfaces() {
-		surfaces = append(surfaces, view.Choice{Value: s.Name, Text: s.Name})
-	}
 	ground := survey.Ground{}
 	if h.Ground != nil {
 		ground = *h.Ground
 	}
 	fields := []view.Field{
-		e.selectField("surface", ground.Surface, surfaces),
+		e.selectField("surface", ground.Surface, a.surfaceChoices()),
 		measuredField(e, "depth_loose", e.units.thick(), ground.DepthLoose, quantity.Taped),
 	}
 	if behind, ahead, simple := simpleGround(h.Ground); simple {

@@ -72,7 +72,7 @@ func testStepGroups(e *entry, planned []assess.PlannedStep) []view.Group {
 		g := view.Group{Legend: fmt.Sprintf(words.LoadTestStepNumber, i+1)}
 		if i < len(planned) {
 			step := planned[i]
-			g.Help = fmt.Sprintf(words.LoadTestPlanned, wording.Quantity(float64(step.Mass), "kg"), millimetres(step.Low), millimetres(step.High))
+			g.Help = fmt.Sprintf(words.LoadTestPlanned, e.units.in().Quantity(float64(step.Mass), "kg"), e.units.small(step.Low), e.units.small(step.High))
 		}
 		g.Fields = []view.Field{load, sag}
 		groups = append(groups, g)

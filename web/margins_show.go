@@ -47,7 +47,7 @@ func (a *app) showMargins(w http.ResponseWriter, r *http.Request) error {
 			page.Fault = []string{err.Error()}
 		}
 		for _, h := range found.Hangs {
-			page.Hangs = append(page.Hangs, marginsOf(h))
+			page.Hangs = append(page.Hangs, marginsOf(e.units.in(), h))
 		}
 		return a.send(w, r, http.StatusOK, view.MarginsPart(page))
 	})
@@ -75,14 +75,14 @@ func onlyHangs(s *notebook.Site, t *notebook.Tree, member, hang string) (trial b
 	return true
 }
 
-func marginsOf(h assess.Hang) view.MarginsOf {
+func marginsOf(in wording.Units, h assess.Hang) view.MarginsOf {
 	m := view.MarginsOf{Name: h.ID, Shape: wording.Shape(h.Outcome), Outcome: wording.Outcome(h.Outcome)}
 	for _, c := range h.Checks[:min(mostMargins, len(h.Checks))] {
-		m.Least = append(m.Least, view.MarginLine{Margin: wording.Margin(c.Margin), Check: wording.Check(c), Detail: wording.Comparison(c)})
+		m.Least = append(m.Least, view.MarginLine{Margin: wording.Margin(c.Margin), Check: wording.Check(c), Detail: in.Comparison(c)})
 	}
 	if len(h.Checks) == 0 {
 		for _, reason := range h.Reasons[:min(1, len(h.Reasons))] {
-			m.Outcome += " " + wording.Reason(reason)
+			m.Outcome += " " + in.Reason(reason)
 		}
 	}
 	return m

@@ -16,12 +16,13 @@ import (
 )
 
 func (a *app) showOutcome(w http.ResponseWriter, r *http.Request) error {
-	return a.withHang(w, r, func(_ *entry, s *notebook.Site, t *notebook.Tree, h *survey.Hang) error {
+	return a.withHang(w, r, func(e *entry, s *notebook.Site, t *notebook.Tree, h *survey.Hang) error {
 		page := view.Outcome{
 			Page: a.newPage(r, words.OutcomeOf+": "+h.ID, a.treeTrail(s, t)...), Cautions: wording.Cautions(),
 			Edit: view.Link{Text: words.ChangeHang, To: a.treeLink(s, t, "hang", h.ID, "edit")},
 			More: []view.Link{
 				{Text: words.RigTitle, To: a.treeLink(s, t, "hang", h.ID, "rig")},
+				{Text: words.EditAllPlaces, To: a.treeLink(s, t, "hang", h.ID, "places")},
 				{Text: words.LoadTestTitle, To: a.treeLink(s, t, "hang", h.ID, "test")},
 				{Text: words.ChanceTitle, To: a.treeLink(s, t, "hang", h.ID, "chance")},
 			},
@@ -33,22 +34,22 @@ func (a *app) showOutcome(w http.ResponseWriter, r *http.Request) error {
 		}
 		for _, result := range found.Hangs {
 			if result.ID == h.ID {
-				a.outcome(r, &page, s, t, result)
+				a.outcome(r, &page, e.units.in(), s, t, result)
 			}
 		}
 		return a.sendDrawn(w, r, page.Page, page.Drawings, view.OutcomePage(page))
 	})
 }
 
-func (a *app) outcome(r *http.Request, page *view.Outcome, s *notebook.Site, t *notebook.Tree, h assess.Hang) {
+func (a *app) outcome(r *http.Request, page *view.Outcome, in wording.Units, s *notebook.Site, t *notebook.Tree, h assess.Hang) {
 	page.Drawings = a.hangDrawings(r, s, t, h)
 	page.Shape, page.Sentence = wording.Shape(h.Outcome), wording.Outcome(h.Outcome)
-	page.Asked = append([]view.Row{{Name: words.LimbTitle, Value: h.Member}}, useRows(h.Asked)...)
+	page.Asked = append([]view.Row{{Name: words.LimbTitle, Value: h.Member}}, useRows(in, h.Asked)...)
 	if h.Limits != nil {
-		page.Limits, page.Ground = limitRows(*h.Limits), groundSentences(*h.Limits)
+		page.Limits, page.Ground = limitRows(in, *h.Limits), groundSentences(in, *h.Limits)
 	}
 	for _, reason := range h.Reasons {
-		shown := reasonView(reason)
+		shown := reasonView(in, reason)
 		if reason.Remark {
 			page.Remarks = append(page.Remarks, shown)
 			continue
@@ -57,30 +58,30 @@ func (a *app) outcome(r *http.Request, page *view.Outcome, s *notebook.Site, t *
 		page.Reasons = append(page.Reasons, shown)
 	}
 	for _, c := range h.Checks {
-		page.Checks = append(page.Checks, checkView(c, fmt.Sprintf("%s: %s", wording.Check(c), wording.Comparison(c))))
+		page.Checks = append(page.Checks, checkView(in, c, fmt.Sprintf("%s: %s", wording.Check(c), in.Comparison(c))))
 	}
 }
 
-func useRows(u assess.Use) []view.Row {
+func useRows(in wording.Units, u assess.Use) []view.Row {
 	return []view.Row{
-		{Name: words.RidersTitle, Value: fmt.Sprintf("%d, %s %s", u.Riders, words.Together, wording.AtMost(float64(u.Mass), "kg"))},
-		{Name: words.SeatAndLine, Value: wording.Quantity(float64(u.Seat), "kg")},
-		{Name: words.LineLength, Value: wording.Quantity(float64(u.Line), "m")},
-		{Name: words.SwingsUpTo, Value: wording.AtMost(float64(u.Amplitude), "rad")},
-		{Name: words.GustsTo, Value: wording.AtMost(float64(u.Gust), "m/s")},
+		{Name: words.RidersTitle, Value: fmt.Sprintf("%d, %s %s", u.Riders, words.Together, in.AtMost(float64(u.Mass), "kg"))},
+		{Name: words.SeatAndLine, Value: in.Quantity(float64(u.Seat), "kg")},
+		{Name: words.LineLength, Value: in.Quantity(float64(u.Line), "m")},
+		{Name: words.SwingsUpTo, Value: in.AtMost(float64(u.Amplitude), "rad")},
+		{Name: words.GustsTo, Value: in.AtMost(float64(u.Gust), "m/s")},
 	}
 }
 
-func limitRows(l assess.Limits) []view.Row {
-	rows := useRows(l.Use)
-	rows[0] = view.Row{Name: words.RidersTitle, Value: fmt.Sprintf(words.RidersAtMost, l.Riders, wording.AtMost(float64(l.Mass), "kg"))}
+func limitRows(in wording.Units, l assess.Limits) []view.Row {
+	rows := useRows(in, l.Use)
+	rows[0] = view.Row{Name: words.RidersTitle, Value: fmt.Sprintf(words.RidersAtMost, l.Riders, in.AtMost(float64(l.Mass), "kg"))}
 	if l.Beaufort > 0 {
 		rows = append(rows, view.Row{Name: fmt.Sprintf("%s %d", words.Beaufort, l.Beaufort), Value: l.SeenInTrees})
 	}
 	rows = append(rows,
-		view.Row{Name: words.KeepClear, Value: wording.Quantity(float64(l.KeptClear), "m")},
-		view.Row{Name: words.FallFrom, Value: wording.Quantity(float64(l.FallFrom), "m")},
-		view.Row{Name: words.LoadTest, Value: wording.Quantity(float64(l.TestMass), "kg")},
+		view.Row{Name: words.KeepClear, Value: in.Quantity(float64(l.KeptClear), "m")},
+		view.Row{Name: words.FallFrom, Value: in.Quantity(float64(l.FallFrom), "m")},
+		view.Row{Name: words.LoadTest, Value: in.Quantity(float64(l.TestMass), "kg")},
 	)
 	if len(l.Departures) > 0 {
 		rows = append(rows, view.Row{Name: words.Departure, Value: wording.Departures(l.Departures)})
@@ -90,21 +91,21 @@ func limitRows(l assess.Limits) []view.Row {
 
 // groundSentences say both figures of the ground to be kept clear and both of
 // the fall, and which of them counts.
-func groundSentences(l assess.Limits) []string {
-	length := func(l quantity.Length) string { return wording.Quantity(float64(l), "m") }
+func groundSentences(in wording.Units, l assess.Limits) []string {
+	length := func(l quantity.Length) string { return in.Quantity(float64(l), "m") }
 	return []string{
 		fmt.Sprintf(words.ClearTwo, length(l.StandardClear), length(l.LetGo), length(l.KeptClear)),
 		fmt.Sprintf(words.FallTwo, length(l.StandardFall), length(l.FallFrom)),
 	}
 }
 
-func reasonView(r assess.Reason) view.Reason {
+func reasonView(in wording.Units, r assess.Reason) view.Reason {
 	if r.Check != nil {
-		shown := checkView(*r.Check, wording.Reason(r))
+		shown := checkView(in, *r.Check, in.Reason(r))
 		shown.Change = wording.Change(r.Change)
 		return shown
 	}
-	shown := view.Reason{Text: wording.Reason(r), Change: wording.Change(r.Change), Basis: wording.Basis(r.Code), Rows: termRows(r.Terms)}
+	shown := view.Reason{Text: in.Reason(r), Change: wording.Change(r.Change), Basis: wording.Basis(r.Code), Rows: termRows(in, r.Terms)}
 	if r.Sign != nil {
 		shown.Closer = r.Sign.CloserLook
 	}
@@ -114,21 +115,21 @@ func reasonView(r assess.Reason) view.Reason {
 	return shown
 }
 
-func checkView(c assess.Check, text string) view.Reason {
+func checkView(in wording.Units, c assess.Check, text string) view.Reason {
 	return view.Reason{
 		Text: text, Margin: wording.Margin(c.Margin), Formula: wording.Formula(c.Code), Basis: wording.Basis(c.Code),
-		Demand: wording.Quantity(c.Demand, c.Unit), Capacity: wording.Quantity(c.Capacity, c.Unit),
+		Demand: in.Quantity(c.Demand, c.Unit), Capacity: in.Quantity(c.Capacity, c.Unit),
 		Margins: fmt.Sprintf("%s %s %s", wording.Margin(c.Margin), words.MarginHelp, wording.Margin(c.Best)),
-		Alone:   wording.Outcome(c.Alone), Rows: termRows(c.Terms),
+		Alone:   wording.Outcome(c.Alone), Rows: termRows(in, c.Terms),
 	}
 }
 
-func termRows(terms []assess.Term) []view.Row {
+func termRows(in wording.Units, terms []assess.Term) []view.Row {
 	var rows []view.Row
 	for _, t := range terms {
-		row := view.Row{Name: t.Symbol + " =", Value: wording.Quantity(t.Value, t.Unit), About: t.Name}
+		row := view.Row{Name: t.Symbol + " =", Value: in.Quantity(t.Value, t.Unit), About: t.Name}
 		if t.Sd > 0 {
-			row.Value += " ± " + wording.Quantity(t.Sd, t.Unit)
+			row.Value += " ± " + in.Quantity(t.Sd, t.Unit)
 		}
 		if t.How != "" {
 			row.About += ", " + string(t.How)

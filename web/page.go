@@ -78,11 +78,15 @@ func (a *app) refused(w http.ResponseWriter, _ *http.Request) {
 // newPage is what every page has.
 func (a *app) newPage(r *http.Request, title string, trail ...view.Link) view.Page {
 	s := a.Notebook.Settings(r.Context())
-	return view.Page{
+	page := view.Page{
 		Title: title, Base: a.Base, Field: a.Field, Ink: cmp.Or(s.Ink, "auto"), Trail: trail,
 		Asset:  view.Assets{Style: a.Base + a.asset.style, Script: a.Base + a.asset.script},
 		Notice: notices[r.URL.Query().Get("done")],
 	}
+	if notice, undo := a.undo(r); notice != "" {
+		page.Notice, page.Undo = notice, undo
+	}
+	return page
 }
 
 // notices are the lines that an address may ask for after something was done.

@@ -121,7 +121,7 @@ func (a *app) placeFound(r *http.Request, page *view.Place, e *entry, p *hangsea
 		page.Drawings = []view.Drawing{easel{a, r, nil}.drawn(bandFigure(p))}
 	}
 	if p.Best == nil {
-		missedPlace(page, p.Miss)
+		missedPlace(page, e.units, p.Miss)
 		return
 	}
 	h := p.Best.Hang
@@ -133,7 +133,7 @@ func (a *app) placeFound(r *http.Request, page *view.Place, e *entry, p *hangsea
 			break
 		}
 	}
-	page.Rows = append(placeRows(h, p.Best), edgeRows(p.Best)...)
+	page.Rows = append(placeRows(e.units, h, p.Best), edgeRows(e.units, p.Best)...)
 	ask := a.formButton(words.AskForPlace, page.Action)
 	for _, name := range []string{"limb", "riders", "aim", "to_each_side"} {
 		ask.Hidden = append(ask.Hidden, view.Choice{Value: name, Text: e.text(name)})
@@ -141,20 +141,20 @@ func (a *app) placeFound(r *http.Request, page *view.Place, e *entry, p *hangsea
 	page.Ask = &ask
 }
 
-func placeRows(h survey.Hang, f *hangsearch.Found) []view.Row {
+func placeRows(u units, h survey.Hang, f *hangsearch.Found) []view.Row {
 	rows := []view.Row{
-		{Name: words.AlongTheLimb, Value: metres(h.At.Value)}, {Name: words.LineLength, Value: metres(h.Line.Value)},
-		{Name: words.SwingTowards, Value: wording.Quantity(float64(h.SwingAzimuth.Value), "rad")},
-		{Name: words.SwingsUpTo, Value: wording.Quantity(float64(h.Amplitude.Value), "rad")},
-		{Name: words.FallFrom, Value: metres(f.Fall)}, {Name: words.LeastInHand, Value: bindText(f.Least)},
+		{Name: words.AlongTheLimb, Value: u.place(h.At.Value)}, {Name: words.LineLength, Value: u.place(h.Line.Value)},
+		{Name: words.SwingTowards, Value: u.in().Quantity(float64(h.SwingAzimuth.Value), "rad")},
+		{Name: words.SwingsUpTo, Value: u.in().Quantity(float64(h.Amplitude.Value), "rad")},
+		{Name: words.FallFrom, Value: u.place(f.Fall)}, {Name: words.LeastInHand, Value: bindText(f.Least)},
 	}
 	for _, spot := range h.Waiting {
-		rows = append(rows, view.Row{Name: words.PeopleWait, Value: wording.Quantity(float64(spot.Azimuth.Value), "rad") + ", " + metres(spot.Distance.Value) + " " + words.Away})
+		rows = append(rows, view.Row{Name: words.PeopleWait, Value: u.in().Quantity(float64(spot.Azimuth.Value), "rad") + ", " + u.place(spot.Distance.Value) + " " + words.Away})
 	}
 	return rows
 }
 
-func edgeRows(f *hangsearch.Found) []view.Row {
+func edgeRows(u units, f *hangsearch.Found) []view.Row {
 	var rows []view.Row
 	for _, side := range []struct {
 		name string
@@ -162,31 +162,31 @@ func edgeRows(f *hangsearch.Found) []view.Row {
 	}{{words.EdgeNearer, f.Nearer}, {words.EdgeFarther, f.Farther}, {words.EdgeShorter, f.Shorter}, {words.EdgeLonger, f.Longer}} {
 		row := view.Row{Name: side.name, Value: words.EdgeNone}
 		if side.edge != nil {
-			row.Value = metres(side.edge.At) + ": " + bindText(side.edge.Bind)
+			row.Value = u.place(side.edge.At) + ": " + bindText(side.edge.Bind)
 		}
 		rows = append(rows, row)
 	}
 	return rows
 }
 
-func missedPlace(page *view.Place, m *hangsearch.Miss) {
+func missedPlace(page *view.Place, u units, m *hangsearch.Miss) {
 	page.Head = words.PlaceMissed
 	if m.Bind.Code == assess.GroundNotSurveyed {
 		page.Lines = []string{words.PlaceGround, words.PlaceWeak}
 		if m.Along > 0 {
-			page.Lines[1] = fmt.Sprintf(words.PlaceStrength, metres(m.Along))
+			page.Lines[1] = fmt.Sprintf(words.PlaceStrength, u.place(m.Along))
 		}
 		return
 	}
-	nearest := metres(m.Along) + " " + words.AlongIt
+	nearest := u.place(m.Along) + " " + words.AlongIt
 	if m.Line > 0 {
-		nearest += ", " + words.LineLength + " " + metres(m.Line)
+		nearest += ", " + words.LineLength + " " + u.place(m.Line)
 	}
 	page.Rows = []view.Row{{Name: words.PlaceNearest, Value: nearest}, {Name: words.ShortBy, Value: bindText(m.Bind)}}
 	for _, c := range m.Changes {
 		text := wording.Change(c)
 		if c.Code == assess.ChangeLighter && c.Value > 0 {
-			text = words.RidersTitle + ", " + words.Together + ": " + wording.AtMost(c.Value, c.Unit)
+			text = words.RidersTitle + ", " + words.Together + ": " + u.in().AtMost(c.Value, c.Unit)
 		}
 		page.Rows = append(page.Rows, view.Row{Name: words.WouldChange, Value: text})
 	}
@@ -196,4 +196,10 @@ func bindText(b hangsearch.Bind) string {
 	return cmp.Or(wording.CheckTitle(b.Code, b.Part), string(b.Code)) + " " + wording.Margin(b.Margin)
 }
 
-func metres(l quantity.Length) string { return fmt.Sprintf("%.2f m", float64(l)) }
+// place writes how far along something a place is.
+func (u units) place(l quantity.Length) string {
+	if u.feet {
+		return u.in().Quantity(float64(l), "m")
+	}
+	return fmt.Sprintf("%.2f m", float64(l))
+}

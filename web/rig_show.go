@@ -35,7 +35,7 @@ func (a *app) showRig(w http.ResponseWriter, r *http.Request) error {
 		case err != nil:
 			page.Fault = err.Error()
 		default:
-			rigView(&page, answers)
+			rigView(&page, e.units.in(), answers)
 			page.Drawings = a.rigDrawing(r, s, t, h.ID)
 		}
 		page.Fields = rigFields(e)
@@ -82,14 +82,14 @@ func rigFields(e *entry) []view.Field {
 	}
 }
 
-func rigView(page *view.Rig, r rigging.Rigging) {
+func rigView(page *view.Rig, in wording.Units, r rigging.Rigging) {
 	if !r.Outcome.Rideable() {
 		page.NotNow = wording.RigNotNow
 	}
 	for _, part := range wording.Rigging(r) {
 		shown := view.RigPart{Key: part.Key, Title: part.Title, Help: part.Help}
 		for _, item := range part.Items {
-			if reason := rigReason(item); item.Minor {
+			if reason := rigReason(in, item); item.Minor {
 				shown.Others = append(shown.Others, reason)
 			} else {
 				shown.Items = append(shown.Items, reason)
@@ -99,8 +99,8 @@ func rigView(page *view.Rig, r rigging.Rigging) {
 	}
 }
 
-func rigReason(item wording.RigItem) view.Reason {
-	shown := view.Reason{Text: item.Text, Margin: item.Margin, Formula: item.Formula, Basis: item.Basis, Rows: termRows(item.Terms)}
+func rigReason(in wording.Units, item wording.RigItem) view.Reason {
+	shown := view.Reason{Text: item.Text, Margin: item.Margin, Formula: item.Formula, Basis: item.Basis, Rows: termRows(in, item.Terms)}
 	for _, ref := range item.Refs {
 		shown.Sources = append(shown.Sources, ref.Citation())
 	}

@@ -99,6 +99,15 @@ func (a *app) routes(mux *http.ServeMux) {
 
 		"GET /site/{site}/tree/{tree}/hang/{hang}/rig": a.showRig,
 
+		"POST /site/{site}/history/{revision}":             a.restoreSite,
+		"GET /site/{site}/tree/{tree}/ground":              a.editSpots,
+		"POST /site/{site}/tree/{tree}/ground":             a.saveSpots,
+		"GET /site/{site}/tree/{tree}/hang/{hang}/places":  a.editPlaces,
+		"POST /site/{site}/tree/{tree}/hang/{hang}/places": a.savePlaces,
+
+		"GET /work":            a.listQuestions,
+		"GET /work/{question}": a.answerQuestion,
+
 		"GET /signs":     a.showSigns,
 		"GET /fungi":     a.showFungi,
 		"GET /fungi/key": a.openKey,

@@ -10,6 +10,7 @@ import (
 	"boughline/assess"
 	"boughline/assess/wording"
 	"boughline/notebook"
+	"boughline/survey"
 	"boughline/web/view"
 	"boughline/web/words"
 )
@@ -47,15 +48,16 @@ func (a *app) sitePage(r *http.Request, s *notebook.Site) view.Site {
 	for _, o := range assess.Outcomes() {
 		page.Onlys = append(page.Onlys, view.Choice{Value: o.String(), Text: wording.Outcome(o)})
 	}
+	page.Onlys = append(page.Onlys, view.Choice{Value: lookDue, Text: words.OnlyDue})
 	until := time.Now().Add(patience)
 	var shown []onPlan
 	for i := range s.Trees {
 		t := &s.Trees[i]
-		if !fits(t, page.Query) {
+		if !a.fits(t, page.Query) || page.Only == lookDue && !due(t) {
 			continue
 		}
 		line := a.treeLine(s, t, until)
-		if page.Only == "" || slices.ContainsFunc(line.Hangs, func(h view.HangLine) bool { return h.Waiting || h.Code == page.Only }) {
+		if page.Only == "" || page.Only == lookDue || slices.ContainsFunc(line.Hangs, func(h view.HangLine) bool { return h.Waiting || h.Code == page.Only }) {
 			page.Trees, shown = append(page.Trees, line), append(shown, onPlan{t, line.Hangs})
 		}
 		if slices.ContainsFunc(line.Hangs, func(h view.HangLine) bool { return h.Waiting }) {
@@ -76,9 +78,20 @@ func (a *app) sitePage(r *http.Request, s *notebook.Site) view.Site {
 	return page
 }
 
+// lookDue is the choice of trees of which a zone has not been looked at.
+const lookDue = "due"
+
+func due(t *notebook.Tree) bool {
+	return slices.ContainsFunc(survey.Zones, func(zone string) bool { return !zoneDone(t, zone) })
+}
+
 // fits reports whether a tree answers to what is looked for.
-func fits(t *notebook.Tree, query string) bool {
-	all := strings.ToLower(strings.Join([]string{t.ID, t.Name, t.Species, t.Note}, " "))
+func (a *app) fits(t *notebook.Tree, query string) bool {
+	english := ""
+	if known, ok := a.Notebook.Knowledge().Species(t.Species); ok {
+		english = known.Common
+	}
+	all := strings.ToLower(strings.Join([]string{t.ID, t.Name, t.Species, english, t.Note}, " "))
 	for word := range strings.FieldsSeq(strings.ToLower(query)) {
 		if !strings.Contains(all, word) {
 			return false

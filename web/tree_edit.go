@@ -89,6 +89,6 @@ func (a *app) readTree(e *entry, t *notebook.Tree) {
 func (a *app) deleteTree(w http.ResponseWriter, r *http.Request) error {
 	return a.withTree(w, r, func(e *entry, s *notebook.Site, t *notebook.Tree) error {
 		err := a.Notebook.DeleteTree(r.Context(), s.ID, t.ID, e.edit(words.DidDelete, nil))
-		return a.saved(w, r, err, a.link("site", s.ID), a.cannot(err))
+		return a.saved(w, r, err, a.link("site", s.ID)+"?gone="+queryEscape(t.ID), a.cannot(err))
 	})
 }

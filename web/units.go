@@ -6,6 +6,7 @@ import (
 	"strconv"
 	"strings"
 
+	"boughline/assess/wording"
 	"boughline/quantity"
 )
 
@@ -26,6 +27,9 @@ func (u units) pick(metric, other string) string {
 func (u units) long() string  { return u.pick("m", "ft") }
 func (u units) thick() string { return u.pick("cm", "in") }
 func (u units) mass() string  { return u.pick("kg", "lb") }
+
+// in is how the sentences of the catalogue write quantities.
+func (u units) in() wording.Units { return wording.Units{Feet: u.feet} }
 
 const degrees = "deg"
 

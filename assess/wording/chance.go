@@ -42,27 +42,36 @@ func Interval(s assess.SampledChance) string {
 	return fmt.Sprintf("%s, 95 %% between %s and %s, %d samples", Probability(s.Probability), Probability(s.Low), Probability(s.High), s.Samples)
 }
 
+// WayToFail names a check with its place, in metric units.
+func WayToFail(w assess.WayToFail) string { return Metric.WayToFail(w) }
+
 // WayToFail names a check with its place.
-func WayToFail(w assess.WayToFail) string {
+func (u Units) WayToFail(w assess.WayToFail) string {
 	check := Check(assess.Check{Code: w.Code, Where: assess.Where{Part: w.Part}})
 	if w.Along > 0 {
-		check += fmt.Sprintf(", %.2f m from its foot", float64(w.Along))
+		check += ", " + u.length(float64(w.Along)) + " from its foot"
 	}
 	return check
 }
 
+// DesignInput writes an input at the likeliest failure, in metric units.
+func DesignInput(in assess.DesignInput) string { return Metric.DesignInput(in) }
+
 // DesignInput writes an input at the likeliest failure.
-func DesignInput(in assess.DesignInput) string {
+func (u Units) DesignInput(in assess.DesignInput) string {
 	side := "high"
 	if in.Importance < 0 {
 		side = "low"
 	}
-	return fmt.Sprintf("%.0f %%  %s %s: %s = %s", 100*in.Importance*in.Importance, in.Name, side, in.Symbol, Quantity(in.Value, in.Unit))
+	return fmt.Sprintf("%.0f %%  %s %s: %s = %s", 100*in.Importance*in.Importance, in.Name, side, in.Symbol, u.Quantity(in.Value, in.Unit))
 }
 
+// RandomInput writes an input with its law, in metric units.
+func RandomInput(in assess.RandomInput) string { return Metric.RandomInput(in) }
+
 // RandomInput writes an input with its law.
-func RandomInput(in assess.RandomInput) string {
-	text := fmt.Sprintf("%s = %s, nine in ten from %s to %s  %s, %s", in.Symbol, Quantity(in.Middle, in.Unit), Quantity(in.Low, in.Unit), Quantity(in.High, in.Unit), in.Name, in.Law)
+func (u Units) RandomInput(in assess.RandomInput) string {
+	text := fmt.Sprintf("%s = %s, nine in ten from %s to %s  %s, %s", in.Symbol, u.Quantity(in.Middle, in.Unit), u.Quantity(in.Low, in.Unit), u.Quantity(in.High, in.Unit), in.Name, in.Law)
 	if in.How != "" {
 		text += ", " + string(in.How)
 	}

@@ -15,7 +15,7 @@ var inspection = map[assess.Code]func(assess.Reason) string{
 	assess.LookCovered:     covered,
 	assess.StoodFor:        stoodFor,
 	assess.SignsTogether:   together,
-	assess.HazardFound:     hazard,
+	assess.HazardFound:     Metric.hazard, // Reason puts it in its own units
 	assess.HazardNotPlaced: hazardNotPlaced,
 }
 
@@ -68,13 +68,13 @@ func together(r assess.Reason) string {
 	return fmt.Sprintf("%s: %s. Together: %s.", text, namesOf(r.Others), r.Rule.Means)
 }
 
-func hazard(r assess.Reason) string {
+func (u Units) hazard(r assess.Reason) string {
 	text := capital(r.Hazard.Name)
 	switch {
 	case r.Why == signs.WhyCleared:
 		return text + ", cleared."
 	case len(r.Terms) > 0:
-		text += ", " + Quantity(r.Terms[0].Value, "m") + " from people or from the limb in use, doubt taken off"
+		text += ", " + u.Quantity(r.Terms[0].Value, "m") + " from people or from the limb in use, doubt taken off"
 	}
 	return text + ": " + r.Hazard.Means + ". " + HazardDo(*r.Hazard)
 }

@@ -20,12 +20,15 @@ var efforts = map[string]string{
 	knowledge.RidersEffort:         "weigh the riders",
 }
 
+// Next words one measurement and what it would do, in metric units.
+func Next(n assess.NextMeasurement) string { return Metric.Next(n) }
+
 // Next words one measurement and what it would do.
-func Next(n assess.NextMeasurement) string {
-	return fmt.Sprintf("%s (%.0f min): %s", effort(n), n.Minutes, worth(n))
+func (u Units) Next(n assess.NextMeasurement) string {
+	return fmt.Sprintf("%s (%.0f min): %s", u.effort(n), n.Minutes, u.worth(n))
 }
 
-func effort(n assess.NextMeasurement) string {
+func (u Units) effort(n assess.NextMeasurement) string {
 	if name, isLook := strings.CutPrefix(n.What, knowledge.LookEffort); isLook {
 		return "look at " + zone(name, n.Part)
 	}
@@ -37,36 +40,36 @@ func effort(n assess.NextMeasurement) string {
 	case n.Places > 1:
 		text += fmt.Sprintf(" at %d places", n.Places)
 	case n.What == knowledge.LimbDiameterEffort || n.What == knowledge.StemDiameterEffort:
-		text += fmt.Sprintf(" at %.1f m", float64(n.Along))
+		text += " at " + u.stretch(float64(n.Along))
 	}
 	return text
 }
 
 // worth says what most of all would change.
-func worth(n assess.NextMeasurement) string {
+func (u Units) worth(n assess.NextMeasurement) string {
 	switch {
 	case n.Likely.Outcome < n.Now.Outcome:
-		return "likely to lead to: " + outcomeIn(n.Likely)
+		return "likely to lead to: " + u.outcomeIn(n.Likely)
 	case n.Likely.Open < n.Now.Open:
 		return settles(n.Now.Open)
 	case n.Likely.Riders > n.Now.Riders:
 		return fmt.Sprintf("likely to lift the limit from %s to %s", people(n.Now.Riders), people(n.Likely.Riders))
 	case float64(n.Likely.Mass-n.Now.Mass) > 0.5:
-		return fmt.Sprintf("likely to lift the limit from %s to %s", AtMost(float64(n.Now.Mass), "kg"), AtMost(float64(n.Likely.Mass), "kg"))
+		return fmt.Sprintf("likely to lift the limit from %s to %s", u.AtMost(float64(n.Now.Mass), "kg"), u.AtMost(float64(n.Likely.Mass), "kg"))
 	case n.Better.Outcome < n.Now.Outcome:
-		return "if it comes out well: " + outcomeIn(n.Better)
+		return "if it comes out well: " + u.outcomeIn(n.Better)
 	case n.Worse.Outcome > n.Now.Outcome:
-		return "if it comes out badly: " + outcomeIn(n.Worse)
+		return "if it comes out badly: " + u.outcomeIn(n.Worse)
 	}
 	return fmt.Sprintf("the index may come to lie between %s and %s", Margin(math.Min(n.Worse.Index, n.Better.Index)), Margin(math.Max(n.Worse.Index, n.Better.Index)))
 }
 
-func outcomeIn(s assess.Standing) string {
+func (u Units) outcomeIn(s assess.Standing) string {
 	text := Outcome(s.Outcome)
 	text = strings.ToLower(text[:1]) + strings.TrimSuffix(text[1:], ".")
 	text = strings.Replace(text, "within the limits below", "within limits", 1)
 	if s.Mass > 0 {
-		text += ", up to " + AtMost(float64(s.Mass), "kg")
+		text += ", up to " + u.AtMost(float64(s.Mass), "kg")
 	}
 	return text
 }
@@ -81,9 +84,12 @@ func people(n int) string {
 	return fmt.Sprintf("%d riders", n)
 }
 
+// Together words how a hang would stand with all of the list done, in metric units.
+func Together(n assess.NextSteps) string { return Metric.Together(n) }
+
 // Together words how a hang would stand with all of the list done.
-func Together(n assess.NextSteps) string {
-	return "all of these together, as taken now: " + outcomeIn(n.Together)
+func (u Units) Together(n assess.NextSteps) string {
+	return "all of these together, as taken now: " + u.outcomeIn(n.Together)
 }
 
 func settles(open int) string {
@@ -91,4 +97,13 @@ func settles(open int) string {
 		return "settles the one thing that is open"
 	}
 	return fmt.Sprintf("settles one of the %d things that are open", open)
+}
+
+// stretch writes a place that is to be found with a tape: to a decimetre, or in
+// feet.
+func (u Units) stretch(metres float64) string {
+	if u.Feet {
+		return u.Quantity(metres, "m")
+	}
+	return fixed(metres, 1) + " m"
 }

@@ -64,11 +64,16 @@ var reasons = map[assess.Code]string{
 	assess.RootsByMass:       "The root plate is judged by the mass of the stem, on tests of conifers: a stand-in. A gust that the tree has stood would say more.",
 }
 
+// Reason words a reason in one or two sentences, in metric units.
+func Reason(r assess.Reason) string { return Metric.Reason(r) }
+
 // Reason words a reason in one or two sentences.
-func Reason(r assess.Reason) string {
+func (u Units) Reason(r assess.Reason) string {
 	switch {
 	case r.Check != nil:
-		return checkSentence(*r.Check)
+		return u.checkSentence(*r.Check)
+	case r.Code == assess.HazardFound:
+		return u.hazard(r)
 	case r.Code == assess.SignFound:
 		return signSentence(r)
 	case r.Code == assess.FungusFound:
@@ -87,17 +92,21 @@ func Reason(r assess.Reason) string {
 	return text
 }
 
-func checkSentence(c assess.Check) string {
+func (u Units) checkSentence(c assess.Check) string {
 	at := ""
 	if c.Where.Along > 0 && c.Unit == "Pa" {
-		at = fmt.Sprintf(", %.2f m from its foot", float64(c.Where.Along))
+		at = ", " + u.length(float64(c.Where.Along)) + " from its foot"
 	}
-	return fmt.Sprintf("%s%s: %s. Margin %s.", Check(c), at, Comparison(c), Margin(c.Margin))
+	return fmt.Sprintf("%s%s: %s. Margin %s.", Check(c), at, u.Comparison(c), Margin(c.Margin))
 }
 
+// Comparison words demand and capacity of a check the way round that reads, in
+// metric units.
+func Comparison(c assess.Check) string { return Metric.Comparison(c) }
+
 // Comparison words demand and capacity of a check the way round that reads.
-func Comparison(c assess.Check) string {
-	demand, capacity := Quantity(c.Demand, c.Unit), Quantity(c.Capacity, c.Unit)
+func (u Units) Comparison(c assess.Check) string {
+	demand, capacity := u.Quantity(c.Demand, c.Unit), u.Quantity(c.Capacity, c.Unit)
 	switch c.Code {
 	case assess.FallHeight:
 		return fmt.Sprintf("%s, at most %s", demand, capacity)

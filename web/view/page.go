@@ -12,6 +12,8 @@ type Page struct {
 	Asset Assets
 	// Notice is a line about what was just done; empty for none.
 	Notice string
+	// Undo takes it back; nil for nothing to take back.
+	Undo *Button
 }
 
 // Assets are the addresses of the style sheet and the script, with the hash of
@@ -37,6 +39,7 @@ type Field struct {
 	Measure           string   // where it can be worked out from readings; empty for nowhere
 	Need              bool
 	Pair              bool // stands beside its neighbour
+	First             bool // begins a row
 }
 
 // Kind is how a field is filled in.
@@ -76,6 +79,7 @@ type Form struct {
 	Live     string // where live margins come from; empty for none
 	Extra    []Button
 	Aside    *Link // to a page that helps to fill it in
+	Drawings []Drawing
 }
 
 // Button is a form of one button.

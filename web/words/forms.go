@@ -81,6 +81,25 @@ var Fields = map[string]Label{
 	"set":           {"Still down after all was taken off", "0 where nothing stayed. Without it the test does not count."},
 	"tested_on":     {"Day of the test", "It counts on this day alone, and only where the site is judged for it."},
 	"tested_by":     {"Who made it", ""},
+
+	"lie_azimuth":       {"Direction", "By compass, from the stem."},
+	"lie_distance":      {"Distance", "Level, from the middle of the stem."},
+	"lie_height":        {"Height", "Against the foot of the stem."},
+	"along_at":          {"Along", ""},
+	"along_height":      {"Height", ""},
+	"across_at":         {"To the right", ""},
+	"across_height":     {"Height", ""},
+	"wait_azimuth":      {"Direction", ""},
+	"wait_distance":     {"Distance", ""},
+	"way_azimuth":       {"Direction", ""},
+	"way_distance":      {"Distance", ""},
+	"obstacle_what":     {"What it is", "Such as: stump, pond, fence, footpath"},
+	"obstacle_kind":     {"To people it is", ""},
+	"obstacle_azimuth":  {"Direction", "To its middle, or to its first corner."},
+	"obstacle_distance": {"Distance", ""},
+	"obstacle_radius":   {"Radius", "Of a line half its thickness."},
+	"obstacle_shape":    {"Shape", ""},
+	"obstacle_corners":  {"Its further corners", "Of a line or an area. One a line: direction and distance in deg and"},
 }
 
 // Titles and legends of forms.

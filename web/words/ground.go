@@ -1,9 +1,31 @@
 package words
 
-// The ground that a swing needs and the heights of fall, on the page of an
-// outcome.
+// The ground about a tree and all that lies about a hang.
 const (
-	GroundTitle = "Ground and fall, within these limits"
-	ClearTwo    = "By EN 1176-2, %s are kept clear each way along the swing line on level ground. On this ground a rider who lets go at the worst moment lands up to %s from the plumb line. The larger counts: keep %s clear each way."
-	FallTwo     = "Height of fall: %s by the standard's figure for level ground, half the line and the height of the seat at rest; %s at most worked out over this ground, with the flight of a rider who lets go. The checks go by the one that is worked out."
+	SpotsTitle       = "Spot heights about the tree"
+	SpotsIntro       = "Heights of the ground against the foot of the stem, each with its direction and distance from the stem: all round where a swing would pass, at least three, not all in one line. They serve every hang that has no ground of its own."
+	Spots            = "Spots"
+	RowsHelp         = "Empty a row to take it off. There are always some empty ones; keep what is there for more."
+	PlacesTitle      = "Ground, people and obstacles of"
+	PlacesIntro      = "All that lies about this hang. Directions are by compass, from the foot of the stem."
+	GroundAlong      = "Ground along the swing line"
+	GroundAlongHelp  = "Counted from the plumb line; where it swings towards is positive. Heights are against the ground at the plumb line. Empty a row to take it off."
+	GroundAcross     = "Ground square to it"
+	GroundAcrossHelp = "To the right of where it swings is positive. Leave it empty where the ground is level that way."
+	WaitingPlaces    = "Where people wait"
+	WayInPoints      = "The way in"
+	WayInHelp        = "Points along it, from outside to where people wait. Empty a row to take it off."
+	NewObstacle      = "Something in the way"
+	KindSolid        = "solid: nobody may be thrown against it"
+	KindWater        = "water: nobody may land in it"
+	KindPath         = "path: other people walk there"
+	ShapeDisc        = "round"
+	ShapeLine        = "a line through corners, such as a fence"
+	ShapeArea        = "an area between corners, such as a pond"
+	EditAllPlaces    = "All points of the ground, waiting places, way in, obstacles"
+	DidEditSpots     = "spot heights changed"
+	DidEditPlaces    = "ground, people and obstacles changed: "
+	WantSpots        = "at least three spots are wanted, with direction, distance and height"
+	WantProfile      = "the surface and at least one point along the swing line belong together"
+	WantCorners      = "corners belong to a line or an area, one a line: direction and distance, such as 120 8.5"
 )

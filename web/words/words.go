@@ -174,7 +174,7 @@ const (
 // Settings and files.
 const (
 	Units, Metric, Feet  = "Units", "metres, kilograms", "feet, inches, pounds"
-	FeetHelp             = "For what is typed and measured. The sentences of an outcome stay in metres and kilograms."
+	FeetHelp             = "For what is typed, measured and said. Drawings, formulas and files stay in metres and kilograms."
 	Ink, InkAuto         = "Light", "as this device says"
 	InkLight, InkDark    = "light", "dark"
 	InkSun               = "black on white, for sun"
