@@ -185,4 +185,14 @@ const ( // Swing and riders.
 	WayHalfWidth     = "way-half-width"
 	LightningLeave   = "lightning-leave"
 	LightningReturn  = "lightning-return"
+
+	// Lines.
+	LineWeight          = "line-weight"
+	LineSudden          = "line-sudden"
+	LinePretensionDoubt = "line-pretension-doubt"
+	LineHammockTime     = "line-hammock-time"
+	LineOtherTime       = "line-other-time"
+	LineClearanceLeast  = "line-clearance"
+	LineSideRoom        = "line-side-room"
+	LineClimberRoom     = "line-climber-room"
 )
