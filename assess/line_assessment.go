@@ -27,8 +27,10 @@ type LineEnd struct {
 	Species  string `json:"species"`
 	Member   string `json:"member"`
 	Redirect bool   `json:"redirect,omitempty"`
-	// Height is that of the anchor above the ground below it.
+	// Height is that of the anchor above the ground below it, Thick the diameter
+	// of the stem or limb there.
 	Height quantity.Length `json:"height_m"`
+	Thick  quantity.Length `json:"thickness_m"`
 	// AtRest is the greatest pull with the riders at rest, Sudden that of the
 	// same riders let go onto the line; Level and Down are the parts of AtRest.
 	AtRest quantity.Force `json:"pull_at_rest_n"`
@@ -108,7 +110,7 @@ func (l *line) endFigures() []LineEnd {
 	for i, r := range l.ends {
 		height, _ := r.anchorHeight()
 		e := LineEnd{Tree: r.s.ID, TreeName: r.s.Name, Species: r.s.Species, Member: r.h.Member, Redirect: i > 0 && l.s.Redirect != nil,
-			Height: height.Value, Sudden: r.anchor.greatest(mass)}
+			Height: height.Value, Thick: r.on.diameter(float64(r.arm.Value)).upright.Value, Sudden: r.anchor.greatest(mass)}
 		for _, s := range r.anchor.pulls(mass) {
 			if pull := quantity.Force(s.pull.Norm()); !s.sudden && pull > e.AtRest {
 				e.AtRest, e.Level, e.Down = pull, quantity.Force(flatten(s.pull).Norm()), quantity.Force(-s.pull.Z)
