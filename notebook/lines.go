@@ -9,25 +9,29 @@ import (
 )
 
 // Line works out what follows for one line of a site, among the trees that hold
-// it and those around them.
+// it and those around them, or remembers it.
 func (n *Notebook) Line(s *Site, id string) (assess.Line, error) {
-	among := s.Head
-	among.Trees = nil
-	for i := range s.Head.Lines {
-		if s.Head.Lines[i].ID == id {
-			among = s.among(s.aroundLine(&s.Head.Lines[i]))
-		}
+	i := slices.IndexFunc(s.Head.Lines, func(l survey.Line) bool { return l.ID == id })
+	if i < 0 {
+		return assess.Line{}, fmt.Errorf("%q is no line of this site", id)
 	}
-	lines, err := assess.AssessLines(&among, n.knowledge)
-	if err != nil {
-		return assess.Line{}, err
+	around := s.aroundLine(&s.Head.Lines[i])
+	key, from := "line/"+siteKey(s.ID)+"/"+id, s.from(around)
+	n.mu.Lock()
+	known, ok := n.outcomes[key]
+	n.mu.Unlock()
+	if !ok || known.from != from {
+		known = outcome{from: from}
+		among := s.among(around)
+		known.assessment.Lines, known.err = assess.AssessLines(&among, n.knowledge)
+		n.mu.Lock()
+		n.outcomes[key] = known
+		n.mu.Unlock()
 	}
-	for _, l := range lines {
-		if l.ID == id {
-			return l, nil
-		}
+	if known.err != nil {
+		return assess.Line{}, known.err
 	}
-	return assess.Line{}, fmt.Errorf("%q is no line of this site", id)
+	return known.assessment.Lines[i], nil
 }
 
 // aroundLine lists the trees of a line and those that matter to it.
