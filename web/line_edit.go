@@ -1,6 +1,7 @@
 package web
 
 import (
+	"cmp"
 	"fmt"
 	"math"
 	"net/http"
@@ -37,7 +38,7 @@ func (a *app) withLine(w http.ResponseWriter, r *http.Request, then func(*entry,
 
 func (a *app) newLine(w http.ResponseWriter, r *http.Request) error {
 	return a.withSite(w, r, func(e *entry, s *notebook.Site) error {
-		l := startLine(s, e.text("kind"))
+		l := startLine(s, cmp.Or(e.text("kind"), survey.HammockLine))
 		if l == nil {
 			return errNoPage
 		}

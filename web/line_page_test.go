@@ -37,7 +37,7 @@ func TestLinesAreShown(t *testing.T) {
 			}
 		}
 	}
-	for _, path := range []string{"/site/demo/line/none", "/site/demo/line/new?kind=highline", "/site/demo/line/new"} {
+	for _, path := range []string{"/site/demo/line/none", "/site/demo/line/new?kind=highline"} {
 		if status, _ := d.get(path); status != http.StatusNotFound {
 			t.Errorf("%s: %d", path, status)
 		}
