@@ -111,6 +111,8 @@ func (f *lineDrawing) holds() {
 		f.add(&draw.Polygon{Points: []draw.Point{
 			f.over([2]float64{outer, foot}), f.over([2]float64{outer, top}), f.over([2]float64{at[0], top}), f.over([2]float64{at[0], foot}),
 		}, Pen: draw.Bold, Fill: draw.Upright})
+		left, right := math.Min(outer, at[0]), math.Max(outer, at[0])
+		f.placer.Take(draw.Box{Min: f.over([2]float64{left, top}), Max: f.over([2]float64{right, foot})}.Grown(0.6))
 	}
 }
 
