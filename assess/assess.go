@@ -25,6 +25,7 @@ func Assess(s *survey.Survey, k *knowledge.Base) (Assessment, error) {
 	for _, t := range site {
 		a.Hangs = append(a.Hangs, t.assess()...)
 	}
+	a.Lines = assessLines(s, k, site)
 	return a, nil
 }
 

@@ -17,6 +17,7 @@ type Assessment struct {
 	Site   string      `json:"site"`
 	Day    survey.Date `json:"day"`
 	Hangs  []Hang      `json:"hangs"`
+	Lines  []Line      `json:"lines,omitempty"`
 }
 
 // Hang is what follows for one hang.
@@ -106,6 +107,7 @@ type Check struct {
 
 // Where names the part of the tree and the load case that govern a check.
 type Where struct {
+	End    string          `json:"end,omitempty"` // of a line: the tree that it is at
 	Part   string          `json:"part,omitempty"`
 	Along  quantity.Length `json:"along_m,omitempty"`
 	Case   string          `json:"case,omitempty"`
@@ -147,6 +149,7 @@ type Reason struct {
 	HazardID   string          `json:"hazard,omitempty"`
 	Covers     []string        `json:"in_the_way,omitempty"` // what lay in the way of a look
 	Finding    string          `json:"finding,omitempty"`
+	End        string          `json:"end,omitempty"`     // of a line: the tree that it is at
 	OnTree     string          `json:"on_tree,omitempty"` // a finding on a neighbour
 	Placement  signs.Placement `json:"placement,omitzero"`
 	Why        signs.Why       `json:"why,omitempty"`

@@ -13,7 +13,7 @@ import (
 // barkReasons tells what the anchor does to the bark. The figures advise, they
 // do not bar: thick bark with a sleeve for one day is accepted practice.
 func (r *rig) barkReasons() []Reason {
-	anchor := r.anchor()
+	anchor := r.wrapped()
 	if anchor == nil {
 		return nil
 	}
@@ -38,8 +38,14 @@ func (r *rig) barkReasons() []Reason {
 	}}}
 }
 
-// anchor is the part that holds the limb, where its width is known.
-func (r *rig) anchor() *survey.Part {
+// wrapped is the part that holds the limb, where its width is known.
+func (r *rig) wrapped() *survey.Part {
+	if r.anchor != nil && r.anchor.part != nil {
+		if p := r.anchor.part; p.Width != nil {
+			return p
+		}
+		return nil
+	}
 	for i := range r.gear.Parts {
 		if p := &r.gear.Parts[i]; p.Width != nil && (p.Hitch != "" || p.Kind == "sling") {
 			return p
@@ -51,14 +57,17 @@ func (r *rig) anchor() *survey.Part {
 // contact is the anchor on the limb at the greatest pull straight down: a
 // sling round the limb touches half of it, and an inclined limb is pulled along.
 func (r *rig) contact(p *survey.Part) (bark.Contact, bool) {
-	pull := swing.PeakPull(r.asked.mass+r.riders.seat, angle(r.rules.designAmplitude))
+	pull, slope := swing.PeakPull(r.asked.mass+r.riders.seat, angle(r.rules.designAmplitude)), r.inclination()
+	if r.anchor != nil {
+		pull, slope = r.anchor.greatest(r.asked.mass+r.riders.seat), r.pullAlong()
+	}
 	d := r.on.diameter(float64(r.arm.Value))
 	leg := pull
 	if p.Hitch == "basket" {
 		leg = pull * quantity.Force(math.Min(1, basketPull(p)))
 	}
 	return bark.Contact{
-		Leg: leg, Along: pull * quantity.Force(r.inclination().Sin()),
+		Leg: leg, Along: pull * quantity.Force(slope.Sin()),
 		Radius: (d.upright.Value + d.across.Value) / 4, Wrap: math.Pi,
 	}, d.upright.Value > 0
 }

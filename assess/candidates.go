@@ -31,7 +31,7 @@ func (r *rig) candidates() []candidate {
 			list = append(list, r.barkCandidate(part.on))
 		}
 	}
-	list = append(list, r.stationCandidates(r.on.stem(), r.limbs[len(r.limbs)-1].on.rises, knowledge.StemDiameterEffort)...)
+	list = append(list, r.stationCandidates(r.on.stem(), r.top(), knowledge.StemDiameterEffort)...)
 	list = append(list, r.armCandidate())
 	if !r.girthsAlong() {
 		list = append(list, r.girthsCandidate())

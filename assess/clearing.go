@@ -109,6 +109,9 @@ func driftShare(amplitude, off quantity.Angle) quantity.Length {
 // keptClearArea is the ground to be kept clear of people: where riders can
 // come with their bodies about them, never narrower than the standard's room.
 func (r *rig) keptClearArea(u trial) space.Polygon {
+	if r.anchor != nil {
+		return r.anchor.line.area(r)
+	}
 	least := math.Max(r.rules.clearWidth.Value/2, r.rules.sideShare.Value*float64(u.line)+r.rules.sideConstant.Value)
 	return r.reach(u).Polygon(quantity.Length(r.rules.bodyOutline.Value), quantity.Length(least))
 }

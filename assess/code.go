@@ -26,6 +26,9 @@ const (
 	Obstructed      Code = "obstacle-clearance"
 	LimbInPath      Code = "limb-in-path"
 	FallHeight      Code = "fall-height"
+	LineClearance   Code = "line-clearance"
+	StrapWidth      Code = "strap-width"
+	StemAtAnchor    Code = "stem-at-anchor"
 )
 
 // Reasons that are no check.
@@ -73,6 +76,10 @@ const (
 	TestSags          Code = "load-test-sags"
 	TestSet           Code = "load-test-set"
 	TestNotRead       Code = "load-test-not-read"
+	SpanDisagrees     Code = "span-disagrees"
+	StrapNotMeasured  Code = "strap-not-measured"
+	AnchorNotNamed    Code = "anchor-not-named"
+	TrainedOnly       Code = "trained-climbers-only"
 )
 
 // Remarks: they change nothing.
@@ -93,6 +100,8 @@ const (
 	RootsByMass       Code = "root-plate-by-stem-mass"
 	TestPassed        Code = "load-test-passed"
 	TestLapsed        Code = "load-test-lapsed"
+	StrapNarrow       Code = "strap-narrow"
+	StemThin          Code = "stem-thin"
 )
 
 // Changes that would alter an outcome.
@@ -124,4 +133,8 @@ const (
 	ChangeMovePeople        = "move-people"
 	ChangeMoveThing         = "move-obstacle"
 	ChangeTest              = "test-again"
+	ChangeMoreSag           = "more-sag"
+	ChangeLowerAnchor       = "lower-anchors"
+	ChangeHigherAnchor      = "higher-anchors"
+	ChangeWiderStrap        = "wider-strap"
 )

@@ -202,7 +202,11 @@ func (r *rig) surfaceReasons(u trial) []Reason {
 	if !ok { // Problems has refused it
 		return nil
 	}
-	fall := r.fallAt(u)
+	return r.fallOnto(surface, r.fallAt(u))
+}
+
+// fallOnto compares a fall with what the surface is rated for.
+func (r *rig) fallOnto(surface knowledge.Surface, fall quantity.Length) []Reason {
 	if float64(fall) <= surface.RatedFall.Value {
 		return r.depthReasons(surface)
 	}

@@ -131,6 +131,7 @@ type swingCase struct {
 	heading   quantity.Vec3 // unit vector of the swing direction, level
 	ride      float64       // load factor on the pull
 	wind      float64       // factored force on the limb, N
+	steady    []steady      // the pulls of a line instead, which does not swing
 }
 
 // pull returns the factored pull on the hang point with the line at an angle.
@@ -170,6 +171,9 @@ type peak struct {
 }
 
 func (c swingCase) greatestInWind(measure func(loads) float64, wind, floor float64) peak {
+	if len(c.steady) > 0 {
+		return c.greatestSteady(measure, wind)
+	}
 	of := func(q float64) float64 { return measure(loads{c.pull(quantity.Angle(q)), wind}) }
 	best, where := math.Inf(-1), 0.0
 	for q := -c.amplitude; q <= c.amplitude+scanStep/10; q += scanStep {

@@ -42,6 +42,9 @@ func (r *rig) springsAtHang() (springs, error) {
 // pull of riders on a line. It is worked out at fixed masses and straight
 // between them, so that it does not depend on the riders asked for.
 func (r *rig) dynamicFactor(mass quantity.Mass, line quantity.Length) float64 {
+	if r.anchor != nil { // its pulls hold what a sudden load adds
+		return 1
+	}
 	step := math.Log(float64(mass/firstMass)) / math.Log(massRatio)
 	below := math.Floor(step)
 	t := step - below
@@ -80,6 +83,9 @@ type factorKey struct {
 const slackFactor = 2
 
 func (r *rig) dynamicTerms(u trial) []Term {
+	if r.anchor != nil {
+		return nil
+	}
 	return []Term{
 		{Symbol: "D", Name: "dynamic factor of the limb that gives way", Value: r.dynamicFactor(u.mass+r.riders.seat, u.line), Unit: "1"},
 		{Symbol: "f_1", Name: "lowest frequency of the limb", Value: float64(r.springs.lowest), Unit: "Hz"},

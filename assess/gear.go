@@ -150,8 +150,7 @@ func (r *rig) gearCheckers() []checker {
 		return nil
 	}
 	run := func(u trial) (gear.Result, bool) {
-		mass := u.mass + r.riders.seat
-		result, err := chain.Check(mass.Weight(), swing.PeakPull(mass, angle(r.rules.designAmplitude)), factors)
+		result, err := chain.Check((u.mass + r.riders.seat).Weight(), r.peakPull(u), factors)
 		return result, err == nil && result.Weakest >= 0
 	}
 	if _, ok := run(r.asked); !ok {
@@ -175,7 +174,7 @@ func (r *rig) gearTerms(run func(trial) (gear.Result, bool)) func(trial, figure)
 		list := append([]Term{}, r.riders.terms...)
 		list = append(list,
 			Term{Symbol: "W", Name: "resting weight of riders, seat and line", Value: float64(mass.Weight()), Unit: "N"},
-			Term{Symbol: "T", Name: "greatest pull, m g (3 - 2 cos a)", Value: float64(swing.PeakPull(mass, angle(r.rules.designAmplitude))), Unit: "N"},
+			r.peakTerm(u),
 			factTerm("k_W", "textile: times the resting weight", r.k.Parameter(knowledge.TextileFactorResting)),
 			factTerm("k_T", "textile: times the greatest pull", r.k.Parameter(knowledge.TextileFactorPull)),
 			factTerm("k_M", "metal: times the greatest pull", r.k.Parameter(knowledge.MetalFactor)))
@@ -213,13 +212,13 @@ func (r *rig) gearReasons() []Reason {
 		}
 	}
 	list = append(list, r.despiteReasons()...)
-	if !r.hasKind("rope") || !r.hasKind("seat") || !r.holdsLimb() {
+	if !r.chainComplete() {
 		list = append(list, Reason{Code: ChainIncomplete, Outcome: Unfinished, Path: r.gearAt, Change: Change{Code: ChangeDescribe}})
 	}
 	if r.creeps() {
 		list = append(list, Reason{Code: AnchorCreeps, Outcome: Unfinished, Path: r.gearAt, Change: Change{Code: ChangeChoke},
 			Terms: []Term{factTerm("mu", "friction of a sling on the limb", r.k.Parameter(knowledge.AnchorFriction)),
-				{Symbol: "i", Name: "inclination of the limb at the hang point", Value: r.inclination().Degrees(), Unit: "deg"}}})
+				r.slopeTerm()}})
 	}
 	return list
 }
@@ -238,6 +237,32 @@ func (r *rig) despiteReasons() []Reason {
 	return list
 }
 
+// peakPull is the greatest pull on the gear.
+func (r *rig) peakPull(u trial) quantity.Force {
+	if r.anchor != nil {
+		return r.anchor.line.peakPull(u)
+	}
+	return swing.PeakPull(u.mass+r.riders.seat, angle(r.rules.designAmplitude))
+}
+
+func (r *rig) peakTerm(u trial) Term {
+	name := "greatest pull, m g (3 - 2 cos a)"
+	if r.anchor != nil {
+		name = "greatest pull of the line on any part, let go onto it"
+	}
+	return Term{Symbol: "T", Name: name, Value: float64(r.peakPull(u)), Unit: "N"}
+}
+
+// chainComplete reports whether the chain names all that a swing, or a line of
+// its kind, hangs by.
+func (r *rig) chainComplete() bool {
+	rope, seat := true, true
+	if r.anchor != nil {
+		rope, seat = r.anchor.line.s.Kind != survey.HammockLine, r.anchor.line.s.Kind == survey.HammockLine
+	}
+	return (r.hasKind("rope") || !rope) && (r.hasKind("seat") || !seat) && r.holdsLimb()
+}
+
 func (r *rig) hasKind(kind string) bool {
 	return slices.ContainsFunc(r.gear.Parts, func(p survey.Part) bool { return p.Kind == kind })
 }
@@ -250,9 +275,19 @@ func (r *rig) inclination() quantity.Angle {
 	return quantity.Angle(math.Asin(r.on.direction(float64(r.arm.Value)).Z))
 }
 
+func (r *rig) slopeTerm() Term {
+	if r.anchor != nil {
+		return Term{Symbol: "i", Name: "slope of the pull along the wood", Value: r.pullAlong().Degrees(), Unit: "deg"}
+	}
+	return Term{Symbol: "i", Name: "inclination of the limb at the hang point", Value: r.inclination().Degrees(), Unit: "deg"}
+}
+
 // creeps reports whether a sling that does not choke would slide along the
 // limb under a pull straight down.
 func (r *rig) creeps() bool {
+	if r.anchor != nil {
+		return r.anchorCreeps()
+	}
 	for i := range r.gear.Parts {
 		if h := r.gear.Parts[i].Hitch; h == "choker" || h == "girth" {
 			return false
@@ -273,6 +308,11 @@ const (
 // lineStiffness is the pull for each metre of stretch of the rope in the
 // chain, over the line asked for.
 func (r *rig) lineStiffness(line quantity.Length, e end) quantity.Stiffness {
+	return quantity.Stiffness(r.axial(e) / float64(line))
+}
+
+// axial is the pull on the rope of the chain for a stretch of its own length.
+func (r *rig) axial(e end) float64 {
 	assumed := r.k.Parameter(knowledge.RopeAxialStiffness)
 	axial := assumed.Low
 	if e == stiffest {
@@ -283,5 +323,5 @@ func (r *rig) lineStiffness(line quantity.Length, e end) quantity.Stiffness {
 			axial = float64(p.AxialStiffness.Value)
 		}
 	}
-	return quantity.Stiffness(axial / float64(line))
+	return axial
 }

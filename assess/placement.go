@@ -93,7 +93,7 @@ func (r *rig) carriesHang(s *shape) bool {
 
 // onStem reports whether a height on the stem lies below the limb in use.
 func (r *rig) onStem(height quantity.Measured[quantity.Length]) bool {
-	return height.Low() <= quantity.Length(r.limbs[len(r.limbs)-1].on.rises)+r.beyond()
+	return height.Low() <= quantity.Length(r.top())+r.beyond()
 }
 
 func (r *rig) beyond() quantity.Length { return quantity.Length(r.rules.loadPathBeyond.Value) }
@@ -119,7 +119,7 @@ func findingFrom(k *knowledge.Base, f *survey.Finding) float64 {
 // topAbove reports whether a stem could break at a height and fall on people:
 // what stands above the limb in use can, what stands below is the load path.
 func (r *rig) topAbove(stem *shape, from float64) bool {
-	return from > r.limbs[len(r.limbs)-1].on.rises+float64(r.beyond())
+	return from > r.top()+float64(r.beyond())
 }
 
 // overhangs reports whether any point of a member from an arc length on, or of

@@ -125,7 +125,7 @@ func (r *rig) limbInputs(in *randomInputs, p *randomPlaces) error {
 		}
 	}
 	stem := r.on.stem()
-	if err := r.memberInputs(in, p, stem, r.limbs[len(r.limbs)-1].on.rises); err != nil {
+	if err := r.memberInputs(in, p, stem, r.top()); err != nil {
 		return err
 	}
 	ref := r.rules.ownMassCoV.Ref

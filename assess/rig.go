@@ -30,6 +30,7 @@ type rig struct {
 	// is asked for.
 	hasty  bool
 	around []timber // nil before it was looked for
+	anchor *anchor  // of a line, which does not swing; nil for a hang
 	// Worked out so far.
 	cleared map[clearKey]clearLengths
 	pulls   map[pullKey]peak
@@ -165,7 +166,19 @@ func (r *rig) cutLimbs() {
 
 // swings is the swing case of a trial.
 func (r *rig) swings(u trial, amplitude quantity.Angle, rideFactor, wind float64) swingCase {
-	return swingCase{mass: u.mass + r.riders.seat, amplitude: amplitude, heading: r.heading, ride: rideFactor, wind: wind}
+	c := swingCase{mass: u.mass + r.riders.seat, amplitude: amplitude, heading: r.heading, ride: rideFactor, wind: wind}
+	if r.anchor != nil {
+		c.steady = r.anchor.pulls(c.mass)
+	}
+	return c
+}
+
+// top is how high up the stem the load path reaches.
+func (r *rig) top() float64 {
+	if len(r.limbs) == 0 { // an anchor on the stem itself
+		return float64(r.arm.Value)
+	}
+	return r.limbs[len(r.limbs)-1].on.rises
 }
 
 // hangPoint is where the line leaves the limb, on its axis.

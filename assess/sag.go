@@ -36,7 +36,7 @@ func (r *rig) sagBefore() (sagLaw, error) {
 // (elementary, as in Timoshenko & Gere, Mechanics of Materials, from memory).
 func (r *rig) givenByStem() float64 {
 	const pieces = 16
-	stem, top := r.on.stem(), r.limbs[len(r.limbs)-1].on.rises
+	stem, top := r.on.stem(), r.top()
 	step, sum := top/pieces, 0.0
 	for i := range pieces {
 		for _, g := range gaussPair {

@@ -26,6 +26,9 @@ func (r *rig) strengthCheckers() []checker {
 			list = append(list, r.acrossGrainChecker(part, bends))
 		}
 	}
+	if r.anchor != nil {
+		return list
+	}
 	return append(list, r.jerkChecker())
 }
 
@@ -230,6 +233,9 @@ func (r *rig) slack() quantity.Length {
 
 // pullTerms are the terms of every check of the riders' pull.
 func (r *rig) pullTerms(u trial) []Term {
+	if r.anchor != nil {
+		return r.linePullTerms(u)
+	}
 	mass := u.mass + r.riders.seat
 	list := append([]Term{}, r.riders.terms...)
 	return append(list,

@@ -51,6 +51,9 @@ func (t *tree) treeSway() (*treeSway, error) {
 // stem and root plate: that of the part of the pull which drives the lowest
 // mode the more.
 func (r *rig) swayFactor(line quantity.Length) float64 {
+	if r.anchor != nil { // it does not come back in time with the tree
+		return 1
+	}
 	if f, ok := r.sway.factors[line]; ok {
 		return f
 	}
@@ -70,6 +73,9 @@ func (r *rig) swayFactor(line quantity.Length) float64 {
 // swayReasons tells the person in charge to watch the stem where the swing
 // repeats near the tree's own sway.
 func (r *rig) swayReasons() []Reason {
+	if r.anchor != nil {
+		return nil
+	}
 	resonance, err := swing.NearestResonance(r.asked.line, angle(r.rules.designAmplitude), r.sway.lowest)
 	if err != nil || !resonance.Near {
 		return nil
@@ -78,6 +84,9 @@ func (r *rig) swayReasons() []Reason {
 }
 
 func (r *rig) swayTerms(u trial) []Term {
+	if r.anchor != nil {
+		return nil
+	}
 	return []Term{
 		{Symbol: "D_s", Name: "dynamic factor of the tree that sways with the swing", Value: r.swayFactor(u.line), Unit: "1"},
 		{Symbol: "f_t", Name: "lowest frequency of the whole tree, roots rigid", Value: float64(r.sway.lowest), Unit: "Hz"},

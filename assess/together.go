@@ -17,6 +17,7 @@ func (r *rig) togetherReasons(u trial) []Reason {
 			add(element(r.path+".hangs", i), other.ID)
 		}
 	}
+	list = append(list, r.linesBeside("")...)
 	area := r.keptClearArea(u)
 	for _, n := range r.neighbours() {
 		for i := range n.s.Hangs {

@@ -15,6 +15,9 @@ func (r *rig) windCheckers() []checker {
 	if r.air == nil {
 		return nil
 	}
+	if len(r.limbs) == 0 { // an anchor on the stem itself
+		return []checker{r.stemChecker(), r.rootPlateChecker()}
+	}
 	share := r.shareOfCrown()
 	height := quantity.Length(r.on.position(r.on.length() / 2).Z)
 	limb := actions{
@@ -62,7 +65,7 @@ type stemCut struct {
 
 func (r *rig) cutStem() {
 	stem := r.on.stem()
-	top := r.limbs[len(r.limbs)-1].on.rises
+	top := r.top()
 	heights := append(stem.breaks(), 0, top)
 	for i := range r.s.Findings {
 		f := &r.s.Findings[i]

@@ -2,6 +2,7 @@ package cli
 
 import (
 	"fmt"
+	"slices"
 
 	"boughline/assess"
 	"boughline/knowledge"
@@ -9,7 +10,7 @@ import (
 
 type assessCommand struct {
 	File    string `arg:"" help:"Survey document (JSON)."`
-	Hang    string `help:"Only this hang, with all its checks." placeholder:"ID"`
+	Hang    string `help:"Only this hang or line, with all its checks." placeholder:"ID"`
 	JSON    bool   `name:"json" help:"Print the assessment as JSON."`
 	Explain string `help:"Open one reason or check, or all, down to formula, values, limits and sources." placeholder:"REASON"`
 }
@@ -29,7 +30,7 @@ func (c assessCommand) Run(env Env) error {
 	if err != nil {
 		return refusal{fmt.Errorf("%s: %w", c.File, err)}
 	}
-	if a.Hangs, err = c.chosen(a.Hangs); err != nil {
+	if err = c.choose(&a); err != nil {
 		return err
 	}
 	switch {
@@ -41,17 +42,22 @@ func (c assessCommand) Run(env Env) error {
 	return page{env.Stdout}.assessment(a, c.Hang != "")
 }
 
-// chosen picks the hang asked for.
-func (c assessCommand) chosen(hangs []assess.Hang) ([]assess.Hang, error) {
+// choose keeps the hang or line asked for.
+func (c assessCommand) choose(a *assess.Assessment) error {
 	if c.Hang == "" {
-		return hangs, nil
+		return nil
 	}
 	var ids []string
-	for _, h := range hangs {
-		if h.ID == c.Hang {
-			return []assess.Hang{h}, nil
-		}
+	for _, h := range a.Hangs {
 		ids = append(ids, h.ID)
 	}
-	return nil, refusal{fmt.Errorf("--hang: %q is no hang of this survey; expected one of %v", c.Hang, ids)}
+	for _, l := range a.Lines {
+		ids = append(ids, l.ID)
+	}
+	a.Hangs = slices.DeleteFunc(a.Hangs, func(h assess.Hang) bool { return h.ID != c.Hang })
+	a.Lines = slices.DeleteFunc(a.Lines, func(l assess.Line) bool { return l.ID != c.Hang })
+	if len(a.Hangs)+len(a.Lines) == 0 {
+		return refusal{fmt.Errorf("--hang: %q is no hang and no line of this survey; expected one of %v", c.Hang, ids)}
+	}
+	return nil
 }

@@ -19,7 +19,7 @@ const everything assess.Code = "all"
 func explain(w io.Writer, a assess.Assessment, code assess.Code) error {
 	var b strings.Builder
 	var known []string
-	for _, h := range a.Hangs {
+	for _, h := range judged(a) {
 		for _, c := range h.Checks {
 			known = append(known, string(c.Code))
 			if c.Code == code || code == everything {
@@ -41,6 +41,15 @@ func explain(w io.Writer, a assess.Assessment, code assess.Code) error {
 	}
 	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// judged lists the hangs, and the lines as what reasons and checks belong to.
+func judged(a assess.Assessment) []assess.Hang {
+	list := slices.Clone(a.Hangs)
+	for _, l := range a.Lines {
+		list = append(list, assess.Hang{ID: l.ID, Checks: l.Checks, Reasons: l.Reasons})
+	}
+	return list
 }
 
 func explainCheck(h assess.Hang, c assess.Check) string {

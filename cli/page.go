@@ -21,9 +21,10 @@ func (p page) assessment(a assess.Assessment, whole bool) error {
 	for _, h := range a.Hangs {
 		b.WriteString("\n" + hang(h, whole))
 	}
-	if len(a.Hangs) == 0 {
+	if len(a.Hangs)+len(a.Lines) == 0 {
 		b.WriteString("\nNo hang is asked for on this site.\n")
 	}
+	b.WriteString(lines(a.Lines, whole))
 	b.WriteString("\n")
 	for _, caution := range wording.Cautions() {
 		b.WriteString(hanging("!", caution, 2))

@@ -198,4 +198,14 @@ const ( // Swing and riders.
 	BarkGrowingFrom       = "bark-growing-from"
 	BarkGrowingTo         = "bark-growing-to"
 	HoursOfUse            = "hours-of-use"
+
+	// Lines.
+	LineWeight          = "line-weight"
+	LineSudden          = "line-sudden"
+	LinePretensionDoubt = "line-pretension-doubt"
+	LineHammockTime     = "line-hammock-time"
+	LineOtherTime       = "line-other-time"
+	LineClearanceLeast  = "line-clearance"
+	LineSideRoom        = "line-side-room"
+	LineClimberRoom     = "line-climber-room"
 )

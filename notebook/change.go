@@ -56,6 +56,8 @@ func (n *Notebook) ChangeSite(ctx context.Context, id string, e Edit, change fun
 	if problems := n.problems(whole); len(problems) > 0 {
 		return &Invalid{problems}
 	}
+	_, hidden := site.standing()
+	whole.Lines = append(whole.Lines, hidden...)
 	data, err := encodeHead(whole)
 	if err != nil {
 		return err
@@ -149,8 +151,7 @@ func samePart(part func(*Tree) any, a, b *Tree) bool {
 
 // putTree checks a tree with the head of its site.
 func (n *Notebook) putTree(s *Site, t *Tree, what string) (store.Put, error) {
-	alone := s.Head
-	alone.Trees = []survey.Tree{t.Tree}
+	alone := s.alone(t)
 	if problems := n.problems(&alone); len(problems) > 0 {
 		return store.Put{}, &Invalid{problems}
 	}

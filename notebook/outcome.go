@@ -112,7 +112,7 @@ func (n *Notebook) Try(s *Site, t *Tree, change func(*Tree) error) (assess.Asses
 	if err := change(&tried); err != nil {
 		return assess.Assessment{}, err
 	}
-	alone := s.among([]*Tree{&tried})
+	alone := s.alone(&tried)
 	if problems := n.problems(&alone); len(problems) > 0 {
 		return assess.Assessment{}, &Invalid{problems}
 	}

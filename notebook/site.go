@@ -126,6 +126,7 @@ func (s *Site) Tree(id string) (*Tree, error) {
 func (s *Site) Survey() *survey.Survey {
 	whole := s.Head
 	whole.Trees = nil
+	whole.Lines, _ = s.standing()
 	for i := range s.Trees {
 		whole.Trees = append(whole.Trees, s.Trees[i].Tree)
 	}

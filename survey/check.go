@@ -21,6 +21,7 @@ func checkRules(s *Survey, lost losses) []Problem {
 	for at, tree := range items(c, "trees", s.Trees) {
 		c.checkTree(at, tree)
 	}
+	c.checkLines()
 	return c.problems
 }
 

@@ -62,6 +62,7 @@ const (
 	CodeAges           = "ages"
 	CodeLoadStep       = "load-step"
 	CodeDayOrder       = "day-order"
+	CodeLine           = "line"
 	CodeMisfit         = "misfit" // the schema let pass what the types cannot hold, a fault of the program
 )
 

@@ -55,6 +55,13 @@ var lengths = map[string]span[quantity.Length]{
 	"Hang.line":           {0.3, 40},
 	"Hang.height":         {0.3, 130},
 	"Hang.slack":          {0, 5},
+	"Line.span":           {0.5, 100},
+	"Line.rise":           {-30, 30},
+	"Line.sag":            {0.01, 20},
+	"Line.body":           {0.5, 6},
+	"LineEnd.at":          {0, 60},
+	"LineEnd.height":      {0, 60},
+	"Redirect.at":         {0, 60},
 	"LoadTest.set":        {0, 3},
 	"LoadStep.sag":        {0, 5},
 	"Ground.depth_loose":  {0, 2},
@@ -85,6 +92,8 @@ var angles = map[string]span[quantity.Angle]{
 	"SpotHeight.azimuth": turn,
 	"Part.choke_angle":   {0, 180 * deg},
 	"Part.leg_angle":     {0, 90 * deg},
+	"Line.azimuth":       turn,
+	"Redirect.angle":     {0, 180 * deg},
 }
 
 // masses holds the range of every mass, in kg.
@@ -101,6 +110,7 @@ var speeds = map[string]span[quantity.Speed]{
 
 // forces holds the range of every force, in N.
 var forces = map[string]span[quantity.Force]{
+	"Line.pretension":      {10, 5e4},
 	"LoadStep.pull":        {10, 1e5},
 	"Mark.strength":        {100, 1e6},
 	"Part.axial_stiffness": {100, 1e9},

@@ -31,6 +31,7 @@ type Survey struct {
 	Chains   []Chain  `json:"chains,omitempty"`
 	Hazards  []Hazard `json:"hazards,omitempty"` // of the site, not of a tree
 	Trees    []Tree   `json:"trees"`
+	Lines    []Line   `json:"lines,omitempty"` // other hangs: between trees, or down from a limb
 }
 
 // Place is where the site lies, in WGS 84 decimal degrees.

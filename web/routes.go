@@ -108,6 +108,14 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /work":            a.listQuestions,
 		"GET /work/{question}": a.answerQuestion,
 
+		"GET /site/{site}/lines":               a.listLines,
+		"GET /site/{site}/line/new":            a.newLine,
+		"POST /site/{site}/line/new":           a.createLine,
+		"GET /site/{site}/line/{line}":         a.showLine,
+		"GET /site/{site}/line/{line}/edit":    a.editLine,
+		"POST /site/{site}/line/{line}/edit":   a.saveLine,
+		"POST /site/{site}/line/{line}/delete": a.deleteLine,
+
 		"GET /signs":     a.showSigns,
 		"GET /fungi":     a.showFungi,
 		"GET /fungi/key": a.openKey,

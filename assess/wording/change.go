@@ -29,6 +29,10 @@ var changes = map[string]string{
 	assess.ChangeDescribe:          "describe it",
 	assess.ChangeDeeperFill:        "softer ground or a lower swing",
 	assess.ChangeMovePeople:        "another waiting place or way in",
+	assess.ChangeMoreSag:           "more sag, lighter riders, or a thicker limb or stem",
+	assess.ChangeLowerAnchor:       "lower anchors",
+	assess.ChangeHigherAnchor:      "higher anchors, less sag or lighter riders",
+	assess.ChangeWiderStrap:        "a wider strap",
 	assess.ChangeTest:              "hang the whole test mass, and read sag and set",
 	assess.ChangeMoveThing:         "another swing direction, or move it",
 }

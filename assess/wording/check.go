@@ -75,13 +75,25 @@ var checks = map[assess.Code]checkEntry{
 	assess.FallHeight: {"Height of fall",
 		"greatest height of the seat, and of a let-go flight, over the ground below it <= h_max",
 		"EN 1176-2, 4.10 (read second-hand)"},
+	assess.LineClearance: {"Room under the loaded line",
+		"least height of the loaded line, or of the body of a hammock, over the ground >= c_l",
+		"elastic catenary with its unstretched length kept (Irvine 1981, from memory); the least room is house"},
+	assess.StrapWidth: {"Width of %s round the stem",
+		"w >= w_min",
+		"DIN 79400, read second-hand: a norm of slack lines"},
+	assess.StemAtAnchor: {"Diameter of the stem at the anchor",
+		"D >= D_min",
+		"DIN 79400, read second-hand: a norm of slack lines"},
 }
 
 // Check returns the title of a check, its part of the tree named.
 func Check(c assess.Check) string {
 	title := checks[c.Code].title
 	if n := countVerbs(title); n == 1 {
-		return fmt.Sprintf(title, c.Where.Part)
+		title = fmt.Sprintf(title, c.Where.Part)
+	}
+	if c.Where.End != "" {
+		title += ", " + c.Where.End
 	}
 	return title
 }

@@ -16,7 +16,13 @@ var reasons = map[assess.Code]string{
 	assess.LookOld:           "The look at %s does not count for this day: dated later, or more than 12 months before.",
 	assess.ShapeNotMeasured:  "The length, direction and inclination of %s were not all measured.",
 	assess.RidersNotKnown:    "Nothing says what the riders weigh; heavy adults are taken.",
-	assess.NotTogether:       "Another swing hangs on this tree or across this one: not in use at the same time as %s.",
+	assess.NotTogether:       "Another hang is on this tree or across this one: not in use at the same time as %s.",
+	assess.SpanDisagrees:     "The span and the places of the two trees do not agree.",
+	assess.StrapNotMeasured:  "How wide the strap round the stem is was not measured, or no part of the chain is named for it.",
+	assess.AnchorNotNamed:    "No part of the chain is named for this anchor: each sling is taken for it.",
+	assess.StrapNarrow:       "%s is narrower than the norm of slack lines asks of a strap round a stem. It was not made for this kind of line: advice.",
+	assess.StemThin:          "The stem is thinner at the anchor than the norm of slack lines asks. It was not made for this kind of line: advice; bending and roots are worked out.",
+	assess.TrainedOnly:       "A climbing line is for trained climbers with their own gear, who hang in it at work: no fall into it is worked out, and no way to hold one.",
 	assess.WayInNotStated:    "No way in is stated: what hangs above it was not judged.",
 	assess.WaitingNotStated:  "Nothing says where people wait; what hangs above them cannot be judged.",
 	assess.WaitingTooNear:    "People would wait or walk on ground that has to be kept clear.",
@@ -64,11 +70,28 @@ var reasons = map[assess.Code]string{
 	assess.RootsByMass:       "The root plate is judged by the mass of the stem, on tests of conifers: a stand-in. A gust that the tree has stood would say more.",
 }
 
-// Reason words a reason in one or two sentences, in metric units.
+// Reason words a reason in one or two sentences, in metric units, with the tree
+// where it speaks of one end of a line.
 func Reason(r assess.Reason) string { return Metric.Reason(r) }
 
-// Reason words a reason in one or two sentences.
+// Reason words a reason in one or two sentences, with the tree where it speaks
+// of one end of a line.
 func (u Units) Reason(r assess.Reason) string {
+	if r.End != "" && r.Check == nil {
+		return capital(r.End) + ": " + lower(u.reason(r))
+	}
+	return u.reason(r)
+}
+
+// lower takes the capital off a sentence that follows a colon.
+func lower(text string) string {
+	if len(text) < 2 || strings.ToUpper(text[1:2]) == text[1:2] && text[1] != ' ' {
+		return text
+	}
+	return strings.ToLower(text[:1]) + text[1:]
+}
+
+func (u Units) reason(r assess.Reason) string {
 	switch {
 	case r.Check != nil:
 		return u.checkSentence(*r.Check)
@@ -112,7 +135,7 @@ func (u Units) Comparison(c assess.Check) string {
 		return fmt.Sprintf("%s, at most %s", demand, capacity)
 	case assess.LimbChance, assess.UnionChance:
 		return fmt.Sprintf("index %s, at least %s", Margin(c.Capacity), Margin(c.Demand))
-	case assess.SeatClearance, assess.FootClearance, assess.StemClearance, assess.LimbInPath, assess.Obstructed:
+	case assess.LineClearance, assess.StrapWidth, assess.StemAtAnchor, assess.SeatClearance, assess.FootClearance, assess.StemClearance, assess.LimbInPath, assess.Obstructed:
 		return fmt.Sprintf("%s, at least %s", capacity, demand)
 	}
 	return fmt.Sprintf("%s asked, %s borne", demand, capacity)
