@@ -15,7 +15,7 @@ import (
 )
 
 func (a *app) showLine(w http.ResponseWriter, r *http.Request) error {
-	return a.withLine(w, r, func(_ *entry, s *notebook.Site, l *survey.Line) error {
+	return a.withLine(w, r, func(e *entry, s *notebook.Site, l *survey.Line) error {
 		page := view.Outcome{
 			Page: a.newPage(r, words.OutcomeOf+": "+l.ID, a.siteTrail(s)...), Cautions: wording.Cautions(),
 			Edit: view.Link{Text: words.ChangeLine, To: a.link("site", s.ID, "line", l.ID, "edit")},
