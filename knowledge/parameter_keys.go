@@ -185,4 +185,9 @@ const ( // Swing and riders.
 	WayHalfWidth     = "way-half-width"
 	LightningLeave   = "lightning-leave"
 	LightningReturn  = "lightning-return"
+
+	// The day.
+	HeadTrapFrom = "head-trap-from"
+	HeadTrapTo   = "head-trap-to"
+	PaceLength   = "pace-length"
 )

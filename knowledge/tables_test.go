@@ -21,7 +21,7 @@ func TestRowCountsAndColumnSums(t *testing.T) {
 		sums  map[string]float64
 	}{
 		{"sources", 239, nil},
-		{"parameters", 162, map[string]float64{"value": 6536.531301, "low": 6315.939301, "high": 7079.549301}},
+		{"parameters", 165, map[string]float64{"value": 6855.231301, "low": 6634.639301, "high": 7398.249301}},
 		{"wood", 241, map[string]float64{
 			"mor_mpa": 12048.5, "mor_low_mpa": 2016.9, "mor_sd_mpa": 482.34, "moe_mpa": 1926990,
 			"proportional_limit_mpa": 1583.6, "compression_mpa": 5083.2, "shear_mpa": 1436.62,
