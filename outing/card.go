@@ -55,6 +55,7 @@ type Card struct {
 	Return    quantity.Time `json:"lightning_return_s"`
 	LookAgain survey.Date   `json:"look_again"`
 	Chain     string        `json:"chain"`
+	NotWith   []string      `json:"not_with,omitempty"` // hangs not to be ridden at the same time
 }
 
 // WindSign is a wind force with what tells it on land.
@@ -109,6 +110,11 @@ func cardOf(s *survey.Survey, k *knowledge.Base, i Issue, judged assess.Hang) (C
 	for _, r := range s.Riders {
 		if r.ID == h.Riders {
 			c.Group = r
+		}
+	}
+	for _, r := range judged.Reasons {
+		if r.Code == assess.NotTogether {
+			c.NotWith = append(c.NotWith, r.Text)
 		}
 	}
 	c.Clear = groundOf(l.KeptClearArea, figure.Point(), c.Swings)

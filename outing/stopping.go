@@ -119,3 +119,15 @@ func (s *State) incident(e Event) error {
 	s.Told = true
 	return nil
 }
+
+// SignOf is the sign of the inspection that a stop for a reason has shown, empty
+// for none. It stands on the tree until somebody has looked into it.
+func SignOf(why Reason) string {
+	switch why {
+	case Sound:
+		return "limb-14"
+	case Movement:
+		return "stem-22"
+	}
+	return ""
+}

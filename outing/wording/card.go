@@ -64,7 +64,7 @@ func calmer(c outing.Card) string {
 // Rules are the other lines. Pace is the length of one step. What is not computed
 // in them is common practice without a published source.
 func Rules(c outing.Card, pace quantity.Length) []Line {
-	return []Line{
+	lines := []Line{
 		{"Keep clear", fmt.Sprintf("From the plumb line of the seat, paced at %s a step: %s, %s, %s. Marked on the ground.",
 			length(pace), paced("ahead, towards "+bearing(c.Swings), c.Clear.Ahead, pace), paced("behind", c.Clear.Behind, pace), paced("to each side", c.Clear.Side, pace))},
 		{"Crossing the arc", "Nobody, at no time. Whoever hands the seat on comes from the side when it hangs still."},
@@ -77,6 +77,10 @@ func Rules(c outing.Card, pace quantity.Length) []Line {
 		{"Ambulance", ambulance(c.Place)},
 		{"Load test", fmt.Sprintf("Of the day, before anyone rides: %s of dead mass in steps. People are never the test mass.", wording.Quantity(float64(c.Limits.TestMass), "kg"))},
 	}
+	if len(c.NotWith) > 0 {
+		lines = append(lines, Line{"Not at the same time as", strings.Join(c.NotWith, ", ")})
+	}
+	return lines
 }
 
 func paced(where string, d, pace quantity.Length) string {
