@@ -50,3 +50,4 @@ func eventsKey(site, id string) string {
 	return "event/" + store.Segment(site) + "/" + store.Segment(id) + "/"
 }
 func upKey(site, id string) string { return "up/" + store.Segment(site) + "/" + store.Segment(id) }
+func briefsKey(site string) string { return "day/" + store.Segment(site) + "/" }

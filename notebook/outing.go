@@ -5,7 +5,6 @@ import (
 	"encoding/json"
 	"errors"
 	"fmt"
-	"slices"
 
 	"boughline/outing"
 	"boughline/store"
@@ -72,24 +71,6 @@ func (n *Notebook) openOuting(ctx context.Context, key, id string) (*outing.Outi
 		return nil, &Damaged{Key: key, Revision: o.Revision, Cause: err}
 	}
 	return opened, nil
-}
-
-// Outings lists the outings of a site that can be read, the newest first. Those
-// that cannot stay kept.
-func (n *Notebook) Outings(ctx context.Context, site string) ([]*outing.Outing, error) {
-	heads, err := store.List(ctx, n.store, outingsKey(site))
-	if err != nil {
-		return nil, err
-	}
-	var list []*outing.Outing
-	for _, o := range heads {
-		read, err := n.Outing(ctx, site, unsegment(o.Key[len(outingsKey(site)):]))
-		if err == nil {
-			list = append(list, read)
-		}
-	}
-	slices.SortStableFunc(list, func(a, b *outing.Outing) int { return b.Issue.At.Compare(a.Issue.At) })
-	return list, nil
 }
 
 // StillUp lists the swings that hang, on all sites.

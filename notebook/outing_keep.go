@@ -38,7 +38,11 @@ func (n *Notebook) IssueCard(ctx context.Context, site, id string, e Edit, i out
 	if err != nil {
 		return nil, err
 	}
-	return o, n.apply(ctx, e, store.Put{Key: outingKey(site, id), What: e.What, Data: data, Once: true})
+	brief, err := n.briefPut(ctx, site, id, o)
+	if err != nil {
+		return nil, err
+	}
+	return o, n.apply(ctx, e, store.Put{Key: outingKey(site, id), What: e.What, Data: data, Once: true}, brief)
 }
 
 // AddEvent adds one event to an outing, with what it means for the tree: a load
@@ -100,6 +104,13 @@ func (n *Notebook) followUps(ctx context.Context, site, id string, before, after
 	var puts []store.Put
 	if before.IsUp() != after.IsUp() {
 		put, err := n.upPut(ctx, site, id, after)
+		if err != nil {
+			return nil, err
+		}
+		puts = append(puts, put)
+	}
+	if before.IsUp() != after.IsUp() || before.Down != after.Down {
+		put, err := n.briefPut(ctx, site, id, after)
 		if err != nil {
 			return nil, err
 		}

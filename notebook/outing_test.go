@@ -83,7 +83,8 @@ func TestAnOutingOutlivesTheProgram(t *testing.T) {
 	if up, err = again.StillUp(t.Context()); err != nil || len(up) != 0 {
 		t.Errorf("still up after it was taken down: %+v, %v", up, err)
 	}
-	if list, err := n.Outings(t.Context(), site); err != nil || len(list) != 1 || list[0].IsUp() {
+	list, err := n.Briefs(t.Context(), site)
+	if err != nil || len(list) != 1 || list[0].Up || !list[0].Down || list[0].Turns != 1 || list[0].Minutes != 60 || list[0].LookAgain.IsZero() {
 		t.Errorf("outings %+v, %v", list, err)
 	}
 }

@@ -20,6 +20,7 @@ func (a *app) showOutcome(w http.ResponseWriter, r *http.Request) error {
 			Page: a.newPage(r, words.OutcomeOf+": "+h.ID, a.treeTrail(s, t)...), Cautions: wording.Cautions(),
 			Edit: view.Link{Text: words.ChangeHang, To: a.treeLink(s, t, "hang", h.ID, "edit")},
 			More: []view.Link{
+				{Text: words.DayCard, To: a.treeLink(s, t, "hang", h.ID, "day")},
 				{Text: words.LoadTestTitle, To: a.treeLink(s, t, "hang", h.ID, "test")},
 				{Text: words.ChanceTitle, To: a.treeLink(s, t, "hang", h.ID, "chance")},
 			},

@@ -64,6 +64,16 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /site/{site}/tree/{tree}/place":  a.searchPlace,
 		"POST /site/{site}/tree/{tree}/place": a.askForPlace,
 
+		"GET /site/{site}/tree/{tree}/hang/{hang}/day":  a.askForCard,
+		"POST /site/{site}/tree/{tree}/hang/{hang}/day": a.issueCard,
+		"GET /site/{site}/outing/{outing}":              a.showOuting,
+		"GET /site/{site}/outing/{outing}/card":         a.showCard,
+		"GET /site/{site}/outing/{outing}/calendar.ics": a.sendCalendar,
+		"GET /site/{site}/outing/{outing}/outing.json":  a.sendOuting,
+		"GET /site/{site}/outing/{outing}/test":         a.newOutingTest,
+		"POST /site/{site}/outing/{outing}/test":        a.addOutingTest,
+		"POST /site/{site}/outing/{outing}/event":       a.addEvent,
+
 		"GET /signs":     a.showSigns,
 		"GET /fungi":     a.showFungi,
 		"GET /fungi/key": a.openKey,

@@ -12,6 +12,7 @@ type Page struct {
 	Asset Assets
 	// Notice is a line about what was just done; empty for none.
 	Notice string
+	Still  []Still // swings that hang from trees
 }
 
 // Assets are the addresses of the style sheet and the script, with the hash of
