@@ -2,6 +2,7 @@ package web
 
 import (
 	"fmt"
+	"math"
 	"net/http"
 	"slices"
 	"strconv"
@@ -153,23 +154,23 @@ const mostTogether = 3
 func countActs(o *outing.Outing) []view.Act {
 	var acts []view.Act
 	for n := range min(o.Card.Limits.Riders, mostTogether) {
+		lighter := quantity.Mass(0)
 		for _, share := range []float64{0.5, 1} {
-			kg := strings.TrimSuffix(assessed.AtMost(share*float64(o.Card.Limits.MassEach), "kg"), " kg")
-			acts = append(acts, actOf(fmt.Sprintf(words.DayTurn, n+1, kg+" kg"), strconv.Itoa(counted(o, n+1, kg)), "kind", string(outing.Rode), "riders", strconv.Itoa(n+1), "mass", kg))
+			mass := quantity.Mass(math.Floor(share*float64(o.Card.Limits.MassEach)*10) / 10)
+			acts = append(acts, actOf(fmt.Sprintf(words.DayTurn, n+1, assessed.AtMost(float64(mass), "kg")), strconv.Itoa(turnsOf(o, n+1, lighter, mass)),
+				"kind", string(outing.Rode), "riders", strconv.Itoa(n+1), "mass", decimal(float64(mass))))
+			lighter = mass
 		}
 	}
 	return acts
 }
 
-// counted is how many turns of that many riders up to that mass there were.
-func counted(o *outing.Outing, riders int, kg string) int {
-	mass, err := strconv.ParseFloat(kg, 64)
-	if err != nil {
-		return 0
-	}
+// turnsOf counts the turns of that many riders, heavier than one mass and up to
+// another.
+func turnsOf(o *outing.Outing, riders int, above, most quantity.Mass) int {
 	n := 0
 	for _, e := range o.State.Events {
-		if e.Kind == outing.Rode && e.Riders == riders && e.AtMost == quantity.Mass(mass) {
+		if e.Kind == outing.Rode && e.Riders == riders && e.AtMost > above && e.AtMost <= most {
 			n++
 		}
 	}

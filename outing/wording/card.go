@@ -30,7 +30,7 @@ func Where(c outing.Card) string {
 func Limits(c outing.Card) []Line {
 	return []Line{
 		{"Who", who(c)},
-		{"How high", fmt.Sprintf("Never beyond %s from the plumb line to either side: the seat rises %s and goes %s out.", wording.AtMost(float64(c.Limits.Amplitude), "rad"), length(c.Rise), length(c.Out))},
+		{"How high", fmt.Sprintf("Never beyond %s from the plumb line to either side: the seat rises %s and goes %s out.", wording.AtMost(float64(c.Limits.Amplitude), "rad"), cut(c.Rise), cut(c.Out))},
 		{"Wind", fmt.Sprintf("Stop when %s (Beaufort %d), or at any gust above %s. %s", c.StopSigns, c.StopBeaufort, wording.AtMost(float64(c.Limits.Gust), "m/s"), calmer(c))},
 		{"Down by", c.Until.Format("15:04 on 2 January 2006")},
 	}
@@ -71,7 +71,7 @@ func Rules(c outing.Card, pace quantity.Length) []Line {
 		{"Waiting", waiting(c, pace)},
 		{"Getting on", fmt.Sprintf("From the ground below the hang point, line taut, at most %s of slack. Never from a bank, a stump or a branch, never with a run or a jump, never pushed from behind.", length(c.Slack))},
 		{"Stopping a rider", "Let it run out. Stand beside the arc, never in it; take hold of the rider, not of the seat, when it is slow and low."},
-		{"Head and neck", fmt.Sprintf("No opening from %s to %s in seat, ladder or lines, no loop that a head goes through. Hoods, scarves, cords and helmet straps come off before the swing: a helmet is for climbing.", millimetres(c.TrapFrom), millimetres(c.TrapTo))},
+		{"Head and neck", fmt.Sprintf("No opening from %s to %s in seat, ladder or lines, no loop that a head goes through. Hoods, scarves, cords and helmet straps come off before anyone gets on.", millimetres(c.TrapFrom), millimetres(c.TrapTo))},
 		{"Stop at once", "A creak or a crack, a stem or ground that moves, wind as above, rain that makes line or bark slippery, thunder, somebody in the arc, anybody hurt. Look it over before it goes on."},
 		{"Lightning", fmt.Sprintf("%.0f s or less from flash to bang: everybody leaves the trees. Back %.0f minutes after the last thunder, not before.", float64(c.Leave), float64(c.Return)/60)},
 		{"Ambulance", ambulance(c.Place)},
@@ -140,6 +140,9 @@ func up(l quantity.Length) string {
 	tenths := int(l*10 + 1 - 1e-9)
 	return fmt.Sprintf("%.1f m", float64(tenths)/10)
 }
+
+// cut writes a limit to the centimetre and never rounds it up.
+func cut(l quantity.Length) string { return fmt.Sprintf("%.2f m", float64(int(l*100+1e-9))/100) }
 
 func millimetres(l quantity.Length) string { return fmt.Sprintf("%.0f mm", float64(l)*1000) }
 
