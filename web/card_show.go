@@ -70,20 +70,9 @@ func (a *app) siteOf(o *outing.Outing) string {
 	return drawn(figure.Site(o.Card.Site, []assess.TreeFigure{tree}, []figure.Judged{judged}))
 }
 
-// alarmBefore is how long before take-down a calendar rings (house).
-const alarmBefore = 30 * time.Minute
-
 func (a *app) sendCalendar(w http.ResponseWriter, r *http.Request) error {
 	return a.withOuting(w, r, func(_ *entry, s *notebook.Site, o *outing.Outing) error {
-		c := o.Card
-		entry := outing.Entry{
-			UID: o.ID + "@boughline", Written: c.Issue.At, Begin: c.Until, Length: alarmBefore, Alarm: alarmBefore,
-			Title: words.DayTakeDown + ": " + c.Hang, Place: wording.Where(c), Text: wording.Lapses(c),
-		}
-		if c.Place != nil {
-			entry.Position = &[2]float64{c.Place.Latitude, c.Place.Longitude}
-		}
-		return sendFile(w, "text/calendar; charset=utf-8", fileName(c.Hang)+".ics", outing.Calendar(entry))
+		return sendFile(w, "text/calendar; charset=utf-8", fileName(o.Issue.Hang)+".ics", wording.Calendar(o))
 	})
 }
 
