@@ -79,7 +79,7 @@ func (n *Notebook) addEvent(ctx context.Context, site, id string, e Edit, event 
 			return nil, err
 		}
 	}
-	event.At = n.now().In(before.Issue.At.Location())
+	event.At = n.Now().In(before.Issue.At.Location())
 	if last := len(before.Log.Events); last > 0 && event.At.Before(before.Log.Events[last-1].At) {
 		event.At = before.Log.Events[last-1].At // the clock of the device was set back
 	}
