@@ -7,6 +7,7 @@ require (
 	github.com/a-h/templ v0.3.1100
 	github.com/agnivade/levenshtein v1.2.1
 	github.com/alecthomas/kong v1.17.0
+	github.com/arran4/golang-ical v0.3.4
 	github.com/chromedp/cdproto v0.0.0-20260321001828-e3e3800016bc
 	github.com/chromedp/chromedp v0.15.1
 	github.com/kljensen/snowball v0.10.0

@@ -136,7 +136,7 @@ func measuredLength(text string) (*survey.MeasuredLength, error) {
 func replace(name string, data []byte) error {
 	file, err := os.CreateTemp(filepath.Dir(name), filepath.Base(name)+".*")
 	if err != nil {
-		return fmt.Errorf("cannot write beside the survey: %w", err)
+		return fmt.Errorf("cannot write beside %s: %w", name, err)
 	}
 	defer os.Remove(file.Name()) // gone already where all went well
 	_, err = file.Write(data)
@@ -147,7 +147,7 @@ func replace(name string, data []byte) error {
 		err = os.Rename(file.Name(), name)
 	}
 	if err != nil {
-		return fmt.Errorf("cannot write the survey: %w", err)
+		return fmt.Errorf("cannot write %s: %w", name, err)
 	}
 	return nil
 }

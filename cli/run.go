@@ -4,6 +4,7 @@ import (
 	"context"
 	"fmt"
 	"io"
+	"time"
 
 	"boughline/store"
 
@@ -19,6 +20,8 @@ type Env struct {
 	Stderr  io.Writer
 	// OpenStore opens the file that the app keeps its records in.
 	OpenStore func(file string) (store.Backend, error)
+	// Now is the clock; time.Now where it is nil.
+	Now func() time.Time
 }
 
 // commands is the command line, one field for each command.
@@ -29,6 +32,7 @@ type commands struct {
 	Rig      rigCommand      `cmd:"" help:"Work out how one hang is rigged: links, line to cut, throw, knots, bark."`
 	Chance   chanceCommand   `cmd:"" help:"Work out how likely one hang fails, and what is worth measuring next."`
 	LoadTest loadTestCommand `cmd:"" name:"loadtest" help:"Plan and record load tests."`
+	Day      dayCommand      `cmd:"" help:"Issue a day card and write down the day: put up, tested, ridden, stopped, down."`
 	Look     lookCommand     `cmd:"" help:"List what is still to be looked at on a tree, from the crown down."`
 	Signs    signsCommand    `cmd:"" help:"Print the signs of an inspection, one of them, or the hazards of a site."`
 	Fungus   fungusCommand   `cmd:"" help:"Name a growth on a tree, as likely as it is, and say what it means for people."`

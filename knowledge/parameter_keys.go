@@ -208,4 +208,9 @@ const ( // Swing and riders.
 	LineClearanceLeast  = "line-clearance"
 	LineSideRoom        = "line-side-room"
 	LineClimberRoom     = "line-climber-room"
+
+	// The day.
+	HeadTrapFrom = "head-trap-from"
+	HeadTrapTo   = "head-trap-to"
+	PaceLength   = "pace-length"
 )

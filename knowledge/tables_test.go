@@ -21,7 +21,7 @@ func TestRowCountsAndColumnSums(t *testing.T) {
 		sums  map[string]float64
 	}{
 		{"sources", 239, nil},
-		{"parameters", 181, map[string]float64{"value": 36233.031301, "low": 35821.689301, "high": 37032.799301}},
+		{"parameters", 184, map[string]float64{"value": 36551.731301, "low": 36140.389301, "high": 37351.499301}},
 		{"wood", 241, map[string]float64{
 			"mor_mpa": 12048.5, "mor_low_mpa": 2016.9, "mor_sd_mpa": 482.34, "moe_mpa": 1926990,
 			"proportional_limit_mpa": 1583.6, "compression_mpa": 5083.2, "shear_mpa": 1436.62,

@@ -13,6 +13,8 @@ type Settings struct {
 	Units string `json:"units,omitempty"` // metric or feet
 	Ink   string `json:"ink,omitempty"`   // as the device says, light, dark or sun
 	Name  string `json:"name,omitempty"`  // who surveys
+	// Pace is the length of one step, m; 0 where nobody has counted theirs.
+	Pace float64 `json:"pace_m,omitempty"`
 }
 
 const settingsKey = "settings/device"

@@ -39,6 +39,9 @@ type Place struct {
 	Latitude  float64 `json:"latitude"`
 	Longitude float64 `json:"longitude"`
 	WayIn     string  `json:"way_in,omitempty"`
+	// Access is the way in for an ambulance, MeetingPoint where somebody meets it.
+	Access       string `json:"access,omitempty"`
+	MeetingPoint string `json:"meeting_point,omitempty"`
 }
 
 // Wind is how open the site lies and what the site itself allows.

@@ -23,6 +23,7 @@ func (a *app) showOutcome(w http.ResponseWriter, r *http.Request) error {
 			More: []view.Link{
 				{Text: words.RigTitle, To: a.treeLink(s, t, "hang", h.ID, "rig")},
 				{Text: words.EditAllPlaces, To: a.treeLink(s, t, "hang", h.ID, "places")},
+				{Text: words.DayCard, To: a.treeLink(s, t, "hang", h.ID, "day")},
 				{Text: words.LoadTestTitle, To: a.treeLink(s, t, "hang", h.ID, "test")},
 				{Text: words.ChanceTitle, To: a.treeLink(s, t, "hang", h.ID, "chance")},
 			},

@@ -41,7 +41,8 @@ func (a *app) fail(w http.ResponseWriter, r *http.Request, err error) {
 	var invalid *notebook.Invalid
 	var more []string
 	switch {
-	case errors.Is(err, notebook.ErrNoSite), errors.Is(err, notebook.ErrNoTree), errors.Is(err, store.ErrNotFound), errors.Is(err, errNoPage), errors.Is(err, notebook.ErrNoChain):
+	case errors.Is(err, notebook.ErrNoSite), errors.Is(err, notebook.ErrNoTree), errors.Is(err, notebook.ErrNoOuting), errors.Is(err, notebook.ErrNoChain),
+		errors.Is(err, store.ErrNotFound), errors.Is(err, errNoPage):
 		status, title, text = http.StatusNotFound, words.NotFoundTitle, words.NotFound
 	case errors.Is(err, store.ErrFull):
 		status, title, text = http.StatusInsufficientStorage, words.FullTitle, store.ErrFull.Error()
@@ -81,7 +82,7 @@ func (a *app) newPage(r *http.Request, title string, trail ...view.Link) view.Pa
 	page := view.Page{
 		Title: title, Base: a.Base, Field: a.Field, Ink: cmp.Or(s.Ink, "auto"), Trail: trail,
 		Asset:  view.Assets{Style: a.Base + a.asset.style, Script: a.Base + a.asset.script},
-		Notice: notices[r.URL.Query().Get("done")],
+		Notice: notices[r.URL.Query().Get("done")], Still: a.still(r),
 	}
 	if notice, undo := a.undo(r); notice != "" {
 		page.Notice, page.Undo = notice, undo

@@ -116,6 +116,16 @@ func (a *app) routes(mux *http.ServeMux) {
 		"POST /site/{site}/line/{line}/edit":   a.saveLine,
 		"POST /site/{site}/line/{line}/delete": a.deleteLine,
 
+		"GET /site/{site}/tree/{tree}/hang/{hang}/day":  a.askForCard,
+		"POST /site/{site}/tree/{tree}/hang/{hang}/day": a.issueCard,
+		"GET /site/{site}/outing/{outing}":              a.showOuting,
+		"GET /site/{site}/outing/{outing}/card":         a.showCard,
+		"GET /site/{site}/outing/{outing}/calendar.ics": a.sendCalendar,
+		"GET /site/{site}/outing/{outing}/outing.json":  a.sendOuting,
+		"GET /site/{site}/outing/{outing}/test":         a.newOutingTest,
+		"POST /site/{site}/outing/{outing}/test":        a.addOutingTest,
+		"POST /site/{site}/outing/{outing}/event":       a.addEvent,
+
 		"GET /signs":     a.showSigns,
 		"GET /fungi":     a.showFungi,
 		"GET /fungi/key": a.openKey,

@@ -77,11 +77,16 @@ func siteGroups(e *entry, head *survey.Survey) []view.Group {
 }
 
 func placeFields(e *entry, p *survey.Place) []view.Field {
-	latitude, longitude, way := "", "", ""
-	if p != nil {
-		latitude, longitude, way = decimal(p.Latitude), decimal(p.Longitude), p.WayIn
+	latitude, longitude := "", ""
+	if p == nil {
+		p = &survey.Place{}
+	} else {
+		latitude, longitude = decimal(p.Latitude), decimal(p.Longitude)
 	}
-	return []view.Field{e.field("latitude", view.Number, latitude), e.field("longitude", view.Number, longitude), e.field("approach", view.Text, way)}
+	return []view.Field{
+		e.field("latitude", view.Number, latitude), e.field("longitude", view.Number, longitude), e.field("approach", view.Text, p.WayIn),
+		e.field("access", view.Text, p.Access), e.field("meeting_point", view.Text, p.MeetingPoint),
+	}
 }
 
 func decimal(x float64) string { return strconv.FormatFloat(x, 'f', -1, 64) }
@@ -91,7 +96,7 @@ func readPlace(e *entry) *survey.Place {
 	if e.text("latitude") == "" && e.text("longitude") == "" {
 		return nil
 	}
-	p := survey.Place{WayIn: e.text("approach")}
+	p := survey.Place{WayIn: e.text("approach"), Access: e.text("access"), MeetingPoint: e.text("meeting_point")}
 	for name, to := range map[string]*float64{"latitude": &p.Latitude, "longitude": &p.Longitude} {
 		x, err := strconv.ParseFloat(e.text(name), 64)
 		if err != nil {

@@ -47,6 +47,9 @@ func (a *app) showTree(w http.ResponseWriter, r *http.Request) error {
 			return err
 		}
 		page.Photos = a.photoLines(s, t, photos)
+		if page.Outings, err = a.outingLines(r, s, t.ID); err != nil {
+			return err
+		}
 		return a.sendDrawn(w, r, page.Page, page.Drawings, view.TreePage(page))
 	})
 }

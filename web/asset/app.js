@@ -203,3 +203,27 @@ if (document.body.hasAttribute("data-field") && "serviceWorker" in navigator) {
     line.textContent = kept ? line.dataset.kept : line.dataset.may;
   });
 }
+
+// Swings that hang: the line is loud from its minute on, also on a page that
+// was opened before. Nothing is asked for; the next page says the same.
+for (const line of document.querySelectorAll("[data-until]")) {
+  const left = Date.parse(line.dataset.until) - Date.now();
+  if (left > 0 && left < 86400000) setTimeout(() => line.classList.add("late"), left);
+}
+
+// An outing in sight is asked for anew now and then, so that a wait that is over
+// and what another device wrote down show by themselves. Nothing that is being
+// typed is touched.
+const now = document.getElementById("now");
+if (now && now.hasAttribute("data-refresh")) {
+  setInterval(async () => {
+    const shown = document.getElementById("now");
+    if (document.visibilityState !== "visible" || shown.contains(document.activeElement) && document.activeElement.matches("input, select, textarea")) return;
+    try {
+      const answer = await fetch(location.href);
+      if (!answer.ok) return;
+      const fresh = new DOMParser().parseFromString(await answer.text(), "text/html").getElementById("now");
+      if (fresh && fresh.textContent !== shown.textContent) shown.replaceWith(fresh);
+    } catch { /* the page stays as it is */ }
+  }, 20000);
+}

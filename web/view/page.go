@@ -13,7 +13,8 @@ type Page struct {
 	// Notice is a line about what was just done; empty for none.
 	Notice string
 	// Undo takes it back; nil for nothing to take back.
-	Undo *Button
+	Undo  *Button
+	Still []Still // swings that hang from trees
 }
 
 // Assets are the addresses of the style sheet and the script, with the hash of

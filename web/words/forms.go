@@ -12,6 +12,8 @@ var Fields = map[string]Label{
 	"latitude":      {"Latitude", "Degrees north, WGS 84."},
 	"longitude":     {"Longitude", "Degrees east."},
 	"approach":      {"How to get there", ""},
+	"access":        {"Way in for an ambulance", "Gate, track, height, who has the key."},
+	"meeting_point": {"Where somebody meets it", ""},
 	"terrain":       {"How open the site lies", "Terrain categories of EN 1991-1-4."},
 	"in_leaf":       {"Crowns in leaf on that day", ""},
 	"stop_beaufort": {"The site stops at Beaufort", "A 10-minute mean in the open at 10 m."},
