@@ -1,10 +1,12 @@
 package notebook_test
 
 import (
+	"bytes"
 	"testing"
 
 	"boughline/assess"
 	"boughline/knowledge"
+	"boughline/survey"
 )
 
 // What is worked out on demand rests on the same trees as the outcome: the
@@ -36,5 +38,21 @@ func TestNearHoldsTheTreesThatMatterToTheOutcome(t *testing.T) {
 	with, errWith := assess.JudgeLoadTest(s.Near(&s.Trees[0]), k, id)
 	if errWithout != nil || errWith != nil || without.Outcome >= with.Outcome {
 		t.Errorf("the neighbour makes no difference: %v alone, %v with it", without.Outcome, with.Outcome)
+	}
+}
+
+// A tree with those about it is a document by itself: lines stand in it with the
+// trees that hold them.
+func TestNearIsADocument(t *testing.T) {
+	n, _ := open(t)
+	s := read(t, n)
+	for i := range s.Trees {
+		var b bytes.Buffer
+		if err := survey.Write(&b, s.Near(&s.Trees[i])); err != nil {
+			t.Fatal(err)
+		}
+		if _, problems, err := survey.Read(&b); err != nil || len(problems) > 0 {
+			t.Errorf("%s: %v, %v", s.Trees[i].ID, problems, err)
+		}
 	}
 }
