@@ -7,8 +7,11 @@ require (
 	github.com/a-h/templ v0.3.1100
 	github.com/agnivade/levenshtein v1.2.1
 	github.com/alecthomas/kong v1.17.0
+	github.com/arran4/golang-ical v0.3.4
+	github.com/bep/imagemeta v1.0.1
 	github.com/chromedp/cdproto v0.0.0-20260321001828-e3e3800016bc
 	github.com/chromedp/chromedp v0.15.1
+	github.com/emersion/go-ical v0.0.0-20250329121855-f41e73efc392
 	github.com/kljensen/snowball v0.10.0
 	github.com/paulmach/orb v0.14.0
 	github.com/peterstace/simplefeatures v0.50.0
@@ -23,11 +26,8 @@ require (
 )
 
 require (
-	github.com/arran4/golang-ical v0.3.4 // indirect
-	github.com/bep/imagemeta v1.0.1 // indirect
 	github.com/chromedp/sysutil v1.1.0 // indirect
 	github.com/dustin/go-humanize v1.1.0 // indirect
-	github.com/emersion/go-ical v0.0.0-20250329121855-f41e73efc392 // indirect
 	github.com/go-json-experiment/json v0.0.0-20260214004413-d219187c3433 // indirect
 	github.com/gobwas/httphead v0.1.0 // indirect
 	github.com/gobwas/pool v0.2.1 // indirect
