@@ -35,6 +35,8 @@ type commands struct {
 	Measure  measureCommand  `cmd:"" help:"Work out what cannot be taped, with its error; without a kind, list the kinds."`
 	Draw     drawCommand     `cmd:"" help:"Draw a tree, a hang or the site as SVG."`
 	Work     workCommand     `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
+	Export   exportCommand   `cmd:"" help:"Write a site for elsewhere: an archive, a map, lists, a calendar."`
+	Import   importCommand   `cmd:"" help:"Take in an archive, a file of the app, a list of trees, or photos."`
 	Schema   schemaCommand   `cmd:"" help:"Print the JSON Schema of the survey document."`
 	Demo     demoCommand     `cmd:"" help:"Write the demo survey into a folder."`
 	App      appCommand      `cmd:"" help:"Serve the app for a browser, at a desk and for the phone."`

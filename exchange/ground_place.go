@@ -1,6 +1,8 @@
 package exchange
 
 import (
+	"math"
+
 	"boughline/quantity"
 	"boughline/survey"
 )
@@ -43,4 +45,21 @@ func hazardSpot(s *survey.Survey, h *survey.Hazard) (spot, bool) {
 		}
 	}
 	return spot{}, false
+}
+
+// NearestTree is the tree of a site that stands nearest to a position, and how
+// far from it; false where no tree has a place.
+func NearestTree(s *survey.Survey, origin, at Position) (id string, apart quantity.Length, ok bool) {
+	east, north := origin.Offset(at)
+	for i := range s.Trees {
+		tree, known := treeSpot(&s.Trees[i])
+		if !known {
+			continue
+		}
+		d := quantity.Length(math.Hypot(float64(east)-tree.east, float64(north)-tree.north))
+		if !ok || d < apart {
+			id, apart, ok = s.Trees[i].ID, d, true
+		}
+	}
+	return id, apart, ok
 }

@@ -154,6 +154,9 @@ func (n *Notebook) AddTrees(ctx context.Context, site string, e Edit, trees []su
 		if err != nil {
 			return err
 		}
+		if _, err := n.store.Get(ctx, put.Key); !errors.Is(err, store.ErrNotFound) {
+			return errors.Join(fmt.Errorf("tree %q is on this site, or was and has been taken off; give it another id", t.ID), err)
+		}
 		puts = append(puts, put)
 	}
 	return n.apply(ctx, e, puts...)
