@@ -57,7 +57,7 @@ func (c importCommand) photos(env Env, k *knowledge.Base) error {
 		}
 	}
 	if left > 0 {
-		return refusal{fmt.Errorf("%d of %d %s did not come in", left, len(c.From), plural("photo", len(c.From)))}
+		return fmt.Errorf("%d of %d %s did not come in", left, len(c.From), plural("photo", len(c.From)))
 	}
 	return nil
 }
