@@ -41,6 +41,8 @@ type commands struct {
 	Gear     gearCommand     `cmd:"" help:"Keep a register of gear: what is there, what is due, what stands against its use."`
 	Draw     drawCommand     `cmd:"" help:"Draw a tree, a hang or the site as SVG."`
 	Work     workCommand     `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
+	Export   exportCommand   `cmd:"" help:"Write a site for elsewhere: an archive, a map, lists, a calendar."`
+	Import   importCommand   `cmd:"" help:"Take in an archive, a file of the app, a list of trees, or photos."`
 	Schema   schemaCommand   `cmd:"" help:"Print the JSON Schema of the survey document."`
 	Demo     demoCommand     `cmd:"" help:"Write the demo survey and its register of gear into a folder."`
 	App      appCommand      `cmd:"" help:"Serve the app for a browser, at a desk and for the phone."`

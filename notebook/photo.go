@@ -20,8 +20,10 @@ type Photo struct {
 	Tree    string    `json:"tree"`
 	Finding string    `json:"finding,omitempty"` // of what, where it is of one finding
 	At      time.Time `json:"at"`
-	Type    string    `json:"type"`
-	Note    string    `json:"note,omitempty"`
+	// Taken is the time of the camera's clock, where the picture says one.
+	Taken time.Time `json:"taken,omitzero"`
+	Type  string    `json:"type"`
+	Note  string    `json:"note,omitempty"`
 }
 
 // photoTypes are the kinds of picture that every browser shows.
@@ -35,16 +37,11 @@ func (e *NotAPhoto) Error() string { return "the photo was not kept: " + e.Fault
 
 // AddPhoto keeps a picture as it is, with its tree.
 func (n *Notebook) AddPhoto(ctx context.Context, site string, e Edit, p Photo, data []byte) error {
-	switch {
-	case len(data) == 0:
-		return &NotAPhoto{"no bytes of it arrived; take it again"}
-	case len(data) > MaxPhoto:
-		return &NotAPhoto{fmt.Sprintf("it has %d MB; at most %d MB can be kept: send a smaller one", len(data)>>20, MaxPhoto>>20)}
+	var err error
+	if p.Type, err = pictureType(data); err != nil {
+		return err
 	}
-	p.Version, p.Type, p.At = 1, http.DetectContentType(data), n.now()
-	if !photoTypes[p.Type] {
-		return &NotAPhoto{fmt.Sprintf("it is of the type %s; expected JPEG, PNG, WebP or GIF", p.Type)}
-	}
+	p.Version, p.At = 1, n.now()
 	record, err := json.Marshal(p)
 	if err != nil {
 		return err
@@ -52,6 +49,22 @@ func (n *Notebook) AddPhoto(ctx context.Context, site string, e Edit, p Photo, d
 	return n.apply(ctx, e,
 		store.Put{Key: bytesKey(site, p.ID), Data: data, Once: true},
 		store.Put{Key: photosKey(site, p.Tree) + store.Segment(p.ID), What: e.What, Data: record})
+}
+
+// pictureType refuses bytes that are no picture, whatever a file says of them:
+// a browser would show them as what they are.
+func pictureType(data []byte) (string, error) {
+	switch {
+	case len(data) == 0:
+		return "", &NotAPhoto{"no bytes of it arrived; take it again"}
+	case len(data) > MaxPhoto:
+		return "", &NotAPhoto{fmt.Sprintf("it has %d MB; at most %d MB can be kept: send a smaller one", len(data)>>20, MaxPhoto>>20)}
+	}
+	kind := http.DetectContentType(data)
+	if !photoTypes[kind] {
+		return "", &NotAPhoto{fmt.Sprintf("it is of the type %s; expected JPEG, PNG, WebP or GIF", kind)}
+	}
+	return kind, nil
 }
 
 // Photos lists the pictures of a tree in the order of their ids. Records that

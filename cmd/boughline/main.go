@@ -12,12 +12,14 @@ import (
 	"boughline/store/sqlite"
 )
 
-func main() {
+func main() { os.Exit(run()) }
+
+// run is the program up to its exit code.
+func run() int {
 	ctx, stop := signal.NotifyContext(context.Background(), os.Interrupt, syscall.SIGTERM)
-	code := cli.Run(cli.Env{
+	defer stop()
+	return cli.Run(cli.Env{
 		Context: ctx, Args: os.Args[1:], Stdin: os.Stdin, Stdout: os.Stdout, Stderr: os.Stderr,
 		OpenStore: func(file string) (store.Backend, error) { return sqlite.Open(file) },
 	})
-	stop()
-	os.Exit(code)
 }
