@@ -34,6 +34,7 @@ type commands struct {
 	Species  speciesCommand  `cmd:"" help:"Tell what the tables say of a kind of tree, by any of its names."`
 	Measure  measureCommand  `cmd:"" help:"Work out what cannot be taped, with its error; without a kind, list the kinds."`
 	Draw     drawCommand     `cmd:"" help:"Draw a tree, a hang or the site as SVG."`
+	Sheet    sheetCommand    `cmd:"" help:"Make a sheet to print or to send: an assessment, a site, a letter."`
 	Work     workCommand     `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
 	Schema   schemaCommand   `cmd:"" help:"Print the JSON Schema of the survey document."`
 	Demo     demoCommand     `cmd:"" help:"Write the demo survey into a folder."`
@@ -52,7 +53,7 @@ func Run(env Env) int {
 	left := -1
 	parser, err := kong.New(&c, kong.Name("boughline"), kong.Description(about),
 		kong.Writers(env.Stdout, env.Stderr), kong.Exit(func(code int) { left = code }),
-		kong.Bind(env), kong.UsageOnError())
+		kong.Vars{"sheet_kinds": sheetKinds()}, kong.Bind(env), kong.UsageOnError())
 	if err != nil {
 		fmt.Fprintln(env.Stderr, "boughline:", err)
 		return ExitFailed

@@ -83,8 +83,8 @@ func headingOf(m assess.MemberFigure) quantity.Angle {
 	return quantity.Angle(math.Atan2(way.X, way.Y))
 }
 
-// findingPlace says where a finding is.
-func findingPlace(f assess.FindingFigure) string {
+// FindingPlace says where a finding is.
+func FindingPlace(f assess.FindingFigure) string {
 	s := f.Survey
 	switch {
 	case s.Member != "" && s.At != nil:
