@@ -106,7 +106,7 @@ func madeBy() (sheet.Made, error) {
 func programVersion() string {
 	info, ok := debug.ReadBuildInfo()
 	if !ok {
-		return "without a version"
+		return "(development build)"
 	}
 	if v := info.Main.Version; v != "" && v != "(devel)" {
 		return v
@@ -116,7 +116,7 @@ func programVersion() string {
 			return "commit " + s.Value[:12]
 		}
 	}
-	return "without a version"
+	return "(development build)"
 }
 
 // sheetKinds lists the kinds for the help.

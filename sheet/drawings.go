@@ -18,7 +18,7 @@ func (s *Sheet) treeDrawings(u *subject, t *survey.Tree) {
 		return
 	}
 	s.heading(2, words.Drawings)
-	s.add(&Figures{[]*draw.Scene{figure.Elevation(drawn, nil), figure.Plan(drawn, nil)}})
+	s.add(&Figures{Scenes: []*draw.Scene{figure.Elevation(drawn, nil), figure.Plan(drawn, nil)}})
 }
 
 // hangDrawings adds the drawings of a hang; one that cannot be worked out has
@@ -28,11 +28,12 @@ func (s *Sheet) hangDrawings(u *subject, h assess.Hang) {
 	if !ok {
 		return
 	}
-	scenes := []*draw.Scene{}
+	// Those of about one height follow one another, to stand side by side.
+	scenes := []*draw.Scene{figure.Plan(j.Figure.Tree, &j), figure.Elevation(j.Figure.Tree, &j)}
 	if swing, err := figure.Swing(j); err == nil {
 		scenes = append(scenes, swing)
 	}
-	scenes = append(scenes, figure.Plan(j.Figure.Tree, &j), figure.Elevation(j.Figure.Tree, &j), figure.Bending(j), figure.SectionOf(j, 0))
+	scenes = append(scenes, figure.SectionOf(j, 0), figure.Bending(j))
 	if rig, err := figure.Rig(j); err == nil {
 		scenes = append(scenes, rig)
 	}
@@ -41,7 +42,7 @@ func (s *Sheet) hangDrawings(u *subject, h assess.Hang) {
 		scenes = append(scenes, figure.Chance(figure.ChanceInput{Key: h.ID, Title: fmt.Sprintf(words.ChanceDrawn, h.ID), Beta: h.Chance.Index, Target: h.Chance.Target, Notes: []string{words.ChanceNote}}))
 	}
 	s.heading(2, words.Drawings)
-	s.add(&Figures{scenes})
+	s.add(&Figures{Scenes: scenes})
 }
 
 // checkMargins are the margins of the checks of a hang, to be drawn.

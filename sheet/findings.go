@@ -32,7 +32,7 @@ func (s *Sheet) findings(u *subject, t *survey.Tree, hangs []assess.Hang) {
 func signWords(f assess.FindingFigure) string {
 	parts := []string{f.Sign.Name}
 	if f.Survey.Fungus != "" {
-		parts = append(parts, f.Survey.Fungus)
+		parts = append(parts, fmt.Sprintf(words.ThoughtToBe, f.Survey.Fungus))
 	}
 	if c := f.Survey.Closer; c != nil {
 		parts = append(parts, fmt.Sprintf(words.ClosedLook, c.On, c.How, c.Result))

@@ -3,6 +3,8 @@ package sheet
 import (
 	"fmt"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"boughline/assess"
 	"boughline/assess/wording"
@@ -26,7 +28,12 @@ func (s *Sheet) outcomes(hangs []assess.Hang) {
 
 // outcomeCell is the shape of an outcome with its sentence.
 func outcomeCell(h assess.Hang) string {
-	return strings.ReplaceAll(wording.Shape(h.Outcome), " ", "\u00a0") + " " + wording.Outcome(h.Outcome)
+	return shaped(h.Outcome, wording.Outcome(h.Outcome))
+}
+
+// shaped puts the shape of an outcome before words on one line with the first.
+func shaped(o assess.Outcome, text string) string {
+	return strings.ReplaceAll(wording.Shape(o), " ", "\u00a0") + " " + text
 }
 
 // governs is the first reason, or where nothing speaks against it the check
@@ -34,7 +41,7 @@ func outcomeCell(h assess.Hang) string {
 func governs(h assess.Hang) string {
 	for _, r := range h.Reasons {
 		if !r.Remark {
-			return wording.Reason(r)
+			return capital(wording.Reason(r))
 		}
 	}
 	for _, c := range h.Checks {
@@ -53,39 +60,59 @@ func (s *Sheet) hang(u *subject, h assess.Hang) {
 	if h.Asked.Riders > 0 {
 		s.say(words.Asked + ": " + wording.Use(h.Asked) + ".")
 	}
-	s.reasons(h)
+	s.because(h.Reasons)
 	if h.Limits != nil {
 		s.limits(h.Limits)
 	}
+	s.noted(h)
 	s.hangDrawings(u, h)
 	s.checks(h)
 }
 
-// reasons lists what speaks against the hang as asked for, and the remarks.
-func (s *Sheet) reasons(h assess.Hang) {
-	var because, noted []string
-	for _, r := range h.Reasons {
-		text := wording.Reason(r)
+// because lists what speaks against the hang as asked for, each with what
+// would change it.
+func (s *Sheet) because(reasons []assess.Reason) {
+	var list []string
+	for _, r := range reasons {
 		if r.Remark {
-			noted = append(noted, text)
 			continue
 		}
+		text := capital(wording.Reason(r))
 		if change := wording.Change(r.Change); change != "" {
 			text = fmt.Sprintf(words.WouldChange, text, change)
 		}
-		because = append(because, text)
+		list = append(list, text)
 	}
-	if len(because) > 0 {
+	if len(list) > 0 {
 		s.heading(2, words.Because)
-		s.add(&List{Items: because, Numbered: true})
+		s.add(&List{Items: list, Numbered: true})
 	}
+}
+
+// noted lists the remarks, and how likely the limb breaks.
+func (s *Sheet) noted(h assess.Hang) {
+	var list []string
 	if h.Chance != nil {
-		noted = append(noted, words.ChanceTitle+": "+wording.LimbChances(*h.Chance))
+		list = append(list, words.ChanceTitle+": "+wording.LimbChances(*h.Chance))
 	}
-	if len(noted) > 0 {
+	for _, r := range h.Reasons {
+		if r.Remark {
+			list = append(list, capital(wording.Reason(r)))
+		}
+	}
+	if len(list) > 0 {
 		s.heading(2, words.Noted)
-		s.add(&List{Items: noted})
+		s.add(&List{Items: list})
 	}
+}
+
+// capital begins a sentence.
+func capital(text string) string {
+	first, n := utf8.DecodeRuneInString(text)
+	if n == 0 {
+		return text
+	}
+	return string(unicode.ToUpper(first)) + text[n:]
 }
 
 // limits is the table of the greatest use at which every check holds.

@@ -22,14 +22,14 @@ func permission(u *subject) (*Sheet, error) {
 	t := &Table{Caption: words.PermissionShown, Columns: []Column{{Title: words.Tree, Wide: 4}, {Title: words.StandsAt, Wide: 4}, {Title: words.Outcome, Wide: 6}}}
 	for i := range u.Survey.Trees {
 		tree := &u.Survey.Trees[i]
-		if u.Tree != "" && u.Tree != tree.ID {
+		if u.Tree != "" && u.Tree != tree.ID || u.Tree == "" && leftAlone(u.of(tree.ID)) {
 			continue
 		}
 		at := ""
 		if tree.East != nil && tree.North != nil {
 			at = fmt.Sprintf(words.StandsEast, wording.Quantity(float64(tree.East.Value), "m"), wording.Quantity(float64(tree.North.Value), "m"))
 		}
-		t.Rows = append(t.Rows, []string{treeCell(tree), at, bestOutcome(u.of(tree.ID))})
+		t.Rows = append(t.Rows, []string{treeCell(tree), at, outcomeWords(u.of(tree.ID))})
 	}
 	s.add(t)
 	s.heading(1, words.PermissionWhat)
@@ -37,7 +37,7 @@ func permission(u *subject) (*Sheet, error) {
 	s.heading(1, words.PermissionNeed)
 	s.add(&Checklist{words.PermissionTell})
 	s.heading(1, words.SitePlan)
-	s.add(&Figures{[]*draw.Scene{figure.Site(u.Survey.Site, u.figures.Trees(), nil)}})
+	s.add(&Figures{Scenes: []*draw.Scene{figure.Site(u.Survey.Site, u.figures.Trees(), nil)}})
 	s.photos(u.Photos)
 	s.add(&Cautions{wording.Cautions()})
 	s.heading(1, words.PermissionReply)
@@ -47,16 +47,22 @@ func permission(u *subject) (*Sheet, error) {
 	return s, nil
 }
 
-// bestOutcome is the outcome of the hang of a tree that may soonest be put up.
-func bestOutcome(hangs []assess.Hang) string {
+// best is the outcome of the hang of a tree that may soonest be put up.
+func best(hangs []assess.Hang) assess.Outcome {
+	best := hangs[0].Outcome
+	for _, h := range hangs {
+		best = min(best, h.Outcome)
+	}
+	return best
+}
+
+// leftAlone reports whether nothing is to be hung on a tree for which hangs
+// were asked.
+func leftAlone(hangs []assess.Hang) bool { return len(hangs) > 0 && best(hangs) == assess.Leave }
+
+func outcomeWords(hangs []assess.Hang) string {
 	if len(hangs) == 0 {
 		return words.NoHangHere
 	}
-	best := hangs[0]
-	for _, h := range hangs {
-		if h.Outcome < best.Outcome {
-			best = h
-		}
-	}
-	return wording.Outcome(best.Outcome)
+	return wording.Brief(best(hangs))
 }

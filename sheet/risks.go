@@ -19,7 +19,7 @@ func risks(u *subject) (*Sheet, error) {
 	s.say(words.ActivityText)
 	var outcomes []string
 	for _, h := range u.hangs {
-		outcomes = append(outcomes, fmt.Sprintf(words.TreeOutcome, h.ID, wording.Outcome(h.Outcome)))
+		outcomes = append(outcomes, fmt.Sprintf(words.TreeOutcome, h.ID, wording.Brief(h.Outcome)))
 	}
 	s.add(&List{Items: outcomes})
 	s.add(&Lines{[]Field{{words.WhoIsThere, 2}, {words.WhoSupervises, 2}}})

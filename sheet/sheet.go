@@ -52,9 +52,12 @@ type Column struct {
 	Number bool
 }
 
-// Figures are drawings, side by side where there is room. Each brings its own
-// title and text equivalent.
-type Figures struct{ Scenes []*draw.Scene }
+// Figures are drawings, side by side where there is room; Wide ones as wide as
+// the page. Each brings its own title and text equivalent.
+type Figures struct {
+	Scenes []*draw.Scene
+	Wide   bool
+}
 
 // Photos are pictures with their captions.
 type Photos struct{ List []Photo }

@@ -27,8 +27,7 @@ func site(u *subject) (*Sheet, error) {
 	s.ranked(u)
 	s.hazards(u)
 	s.add(&Cautions{wording.Cautions()})
-	s.heading(1, words.SitePlan)
-	s.add(&Figures{siteScenes(u)})
+	s.sitePlan(u)
 	s.photos(photosOf(u.Photos, ""))
 	s.sign(words.WhoJudged, words.WhoSite)
 	return s, nil
@@ -51,7 +50,8 @@ func siteTotal(u *subject) string {
 	return fmt.Sprintf(words.SiteTotal, len(u.Survey.Trees), len(u.hangs), strings.Join(parts, ", "))
 }
 
-func siteScenes(u *subject) []*draw.Scene {
+// sitePlan draws the site from above, and the least margin of every hang.
+func (s *Sheet) sitePlan(u *subject) {
 	var judged []figure.Judged
 	in := figure.MarginsInput{Key: "of " + u.Survey.Site, Title: words.SiteMargins}
 	for _, h := range u.hangs {
@@ -63,11 +63,11 @@ func siteScenes(u *subject) []*draw.Scene {
 			in.Bars = append(in.Bars, figure.MarginBar{Words: h.ID + ": " + wording.Check(c), Margin: c.Margin, Best: c.Best})
 		}
 	}
-	scenes := []*draw.Scene{figure.Site(u.Survey.Site, u.figures.Trees(), judged)}
+	s.heading(1, words.SitePlan)
+	s.add(&Figures{Scenes: []*draw.Scene{figure.Site(u.Survey.Site, u.figures.Trees(), judged)}, Wide: true})
 	if len(in.Bars) > 0 {
-		scenes = append(scenes, figure.Margins(in))
+		s.add(&Figures{Scenes: []*draw.Scene{figure.Margins(in)}})
 	}
-	return scenes
 }
 
 // ranked is the table of all trees and hangs, the best outcome first.
@@ -82,7 +82,7 @@ func (s *Sheet) ranked(u *subject) {
 		if len(h.Checks) > 0 {
 			least = wording.Margin(leastMargin(h))
 		}
-		t.Rows = append(t.Rows, []string{treeCell(u.tree(h.Tree)), h.ID, outcomeCell(h), governs(h), least})
+		t.Rows = append(t.Rows, []string{treeCell(u.tree(h.Tree)), h.ID, shaped(h.Outcome, wording.Brief(h.Outcome)), governs(h), least})
 	}
 	for i := range u.Survey.Trees {
 		if tree := &u.Survey.Trees[i]; len(tree.Hangs) == 0 && (u.Tree == "" || u.Tree == tree.ID) {

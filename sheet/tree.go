@@ -81,7 +81,7 @@ func measured[Q quantity.Kind](m *quantity.Measured[Q], unit string) string {
 	}
 	text := wording.Quantity(float64(m.Value), unit)
 	if m.How != "" {
-		text += ", " + string(m.How)
+		text += " (" + string(m.How) + ")"
 	}
 	return text
 }

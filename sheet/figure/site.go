@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"boughline/assess"
+	"boughline/assess/wording"
 	"boughline/draw"
 	"boughline/quantity"
 )
@@ -103,7 +104,7 @@ func (p *page) standing(v view, t assess.TreeFigure) {
 // outcome at the hang point.
 func (p *page) swingLine(v view, j Judged) {
 	if !j.Figure.Tree.Placed {
-		p.rows = append(p.rows, row{mark: mark(j.Assessed.Outcome), words: j.Assessed.ID + ": " + meaningOfHang(j.Assessed.Outcome), group: draw.Group{Key: "hang " + j.Assessed.ID}})
+		p.rows = append(p.rows, row{mark: mark(j.Assessed.Outcome), words: j.Assessed.ID + ": " + wording.Brief(j.Assessed.Outcome), group: draw.Group{Key: "hang " + j.Assessed.ID}})
 		return
 	}
 	path := v.all(j.onSite(j.swingPath(j.Figure.Survey().Amplitude.Value)))

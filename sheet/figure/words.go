@@ -117,5 +117,5 @@ func judgement(h assess.Hang, finding string) (worst assess.Reason, found bool) 
 
 // outcomeSentence says what follows for a hang.
 func outcomeSentence(h assess.Hang) string {
-	return fmt.Sprintf("Hang %s on limb %s: %s.", h.ID, h.Member, meaningOfHang(h.Outcome))
+	return fmt.Sprintf("Hang %s on limb %s: %s.", h.ID, h.Member, wording.Brief(h.Outcome))
 }

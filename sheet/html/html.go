@@ -156,7 +156,7 @@ func number(c sheet.Column) string {
 }
 
 func (p *page) figures(f *sheet.Figures) {
-	p.put("<div class=\"drawings\">\n")
+	p.put("<div class=\"", map[bool]string{true: "wide ", false: ""}[f.Wide], "drawings\">\n")
 	for _, scene := range f.Scenes {
 		one := *scene
 		if p.keys[one.Key]++; p.keys[scene.Key] > 1 {

@@ -48,9 +48,12 @@ func (p *printer) signatures(who []string) {
 func (p *printer) cautions(items []string) {
 	const pad = 3.0
 	p.face(textSize, false)
+	const indent = 4.0
 	var lines []string
+	first := map[int]bool{}
 	for _, item := range items {
-		lines = append(lines, p.lines(item, p.width()-2*pad)...)
+		first[len(lines)] = true
+		lines = append(lines, p.lines(item, p.width()-2*pad-indent)...)
 	}
 	height := float64(len(lines)+1)*leading(textSize) + 2*pad
 	p.space(1)
@@ -61,7 +64,11 @@ func (p *printer) cautions(items []string) {
 		p.text(Side+pad, y+pad+rise(textSize), words.Caution)
 		p.face(textSize, false)
 		for i, line := range lines {
-			p.text(Side+pad, y+pad+rise(textSize)+float64(i+1)*leading(textSize), line)
+			base := y + pad + rise(textSize) + float64(i+1)*leading(textSize)
+			if first[i] {
+				p.text(Side+pad, base, "-")
+			}
+			p.text(Side+pad+indent, base, line)
 		}
 	}})
 	p.space(3)

@@ -88,7 +88,7 @@ func (p *printer) block(b sheet.Block) {
 	case *sheet.Table:
 		p.table(b)
 	case *sheet.Figures:
-		p.figures(b.Scenes)
+		p.figures(b)
 	case *sheet.Photos:
 		p.photos(b.List)
 	case *sheet.Lines:

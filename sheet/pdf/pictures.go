@@ -4,27 +4,33 @@ import (
 	"bytes"
 	"fmt"
 
-	"boughline/draw"
 	drawing "boughline/draw/pdf"
 	"boughline/sheet"
 
 	"codeberg.org/go-pdf/fpdf"
 )
 
+// mostTall is the greatest height of a drawing, so that a heading fits above.
+func (p *printer) mostTall() float64 { return p.room() - 14 }
+
 const gutter = 4.0 // between two pictures
 
 // half is the width of a picture beside another.
 func (p *printer) half() float64 { return (p.width() - gutter) / 2 }
 
-// figures prints drawings two beside one another; one that is too tall for
-// that is made smaller still.
-func (p *printer) figures(scenes []*draw.Scene) {
-	for i := 0; i < len(scenes); i += 2 {
-		pair := scenes[i:min(i+2, len(scenes))]
+// figures prints drawings two beside one another, or one alone where they are
+// wide; one that is too tall for that is made smaller still.
+func (p *printer) figures(f *sheet.Figures) {
+	room, columns := p.half(), 2
+	if f.Wide {
+		room, columns = p.width(), 1
+	}
+	for i := 0; i < len(f.Scenes); i += columns {
+		pair := f.Scenes[i:min(i+columns, len(f.Scenes))]
 		tall := 0.0
 		scales := make([]float64, len(pair))
 		for k, s := range pair {
-			scales[k] = min(p.half()/s.Width, p.room()/s.Height)
+			scales[k] = min(room/s.Width, p.mostTall()/s.Height)
 			tall = max(tall, s.Height*scales[k])
 		}
 		p.add(piece{height: tall, draw: func(y float64) {

@@ -3,7 +3,7 @@ package pdf
 import "boughline/sheet"
 
 const (
-	cellPad = 1.0 // beside words
+	cellPad = 1.4 // beside words
 	rowPad  = 0.8 // above and below
 )
 

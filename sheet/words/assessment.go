@@ -24,6 +24,7 @@ const (
 	Does          = "What it does"
 	SeenOn        = "Seen"
 	NotJudged     = "not judged: no hang is asked for"
+	ThoughtToBe   = "thought to be %s"
 	ClosedLook    = "closer look on %s (%s): %s"
 	ClearedOn     = "cleared on %s: %s"
 	DoesToHang    = "%s: %s"

@@ -5,7 +5,7 @@ const (
 	RisksSays     = "hazards of a site, who can be hurt, what is done, what remains, and what it is good for"
 	RisksTitle    = "Risks and benefits of swinging at %s"
 	RisksAbout    = "What can hurt people here, whom, what is done about it and what remains, beside what the day is good for. Whoever is in charge fills in the empty lines, weighs both, and decides."
-	Activity      = "What is done"
+	Activity      = "The activity"
 	ActivityText  = "A rope swing is hung from a living tree for one day, used under supervision, and taken down the same day."
 	WhoIsThere    = "Who takes part, ages and needs"
 	WhoSupervises = "Who supervises, how many, with what training"
