@@ -26,6 +26,12 @@ func assessment(u *subject) (*Sheet, error) {
 	}
 	s.photos(photosOf(u.Photos, t.ID))
 	s.history(u.History)
+	if u.Working {
+		for _, h := range hangs {
+			s.add(&NewPage{})
+			s.working(u, h)
+		}
+	}
 	s.sources(hangs)
 	s.sign(words.WhoJudged, words.WhoAccepts, words.WhoArborist)
 	return s, nil

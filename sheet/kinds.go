@@ -18,7 +18,7 @@ type Kind struct {
 
 // Kinds lists every kind of sheet.
 func Kinds() []Kind {
-	return []Kind{assessmentKind, siteKind, risksKind, permissionKind, arboristKind, lookListKind}
+	return []Kind{assessmentKind, siteKind, risksKind, permissionKind, arboristKind, workingKind, lookListKind}
 }
 
 // KindOf returns the kind of a name. The error lists those there are.
