@@ -144,5 +144,11 @@ func measuredTerm(symbol, name string, m quantity.Measured[quantity.Length], pat
 	return Term{Symbol: symbol, Name: name, Value: float64(m.Value), Unit: "m", Sd: float64(m.Sd), How: m.How, Path: path}
 }
 
-// negligible tells a coefficient that changes no printed digit of a sum.
-func negligible(part, whole float64) bool { return math.Abs(part) <= 1e-9*math.Abs(whole) }
+// tidy takes what is nothing but rounding beside a scale for 0.
+func tidy(x, scale float64) float64 {
+	const rounding = 1e-10
+	if math.Abs(x) <= rounding*math.Abs(scale) {
+		return 0
+	}
+	return x
+}

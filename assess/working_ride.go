@@ -2,6 +2,7 @@ package assess
 
 import (
 	"fmt"
+	"math"
 
 	"boughline/quantity"
 )
@@ -32,8 +33,8 @@ func (r *rig) workMass(w *workbook, u trial) {
 func (r *rig) workPull(w *workbook, u trial, amplitude, at quantity.Angle, loads quantity.Vec3, factors string) {
 	r.workMass(w, u)
 	w.input("a", "amplitude", amplitude.Degrees(), "deg", r.rules.designAmplitude.Ref)
-	w.input("q", "angle of the line at which this check is worst, by a search over the swing", at.Degrees(), "deg")
-	level := loads.Dot(r.heading)
+	w.input("q", "angle of the line at which this check is worst, by a search over the swing", tidy(at.Degrees(), 1), "deg")
+	level := tidy(loads.Dot(r.heading), loads.Norm())
 	w.follows("H", "level part of the factored pull, along the swing direction", factors+"m*9.80665*(3*cos(q) - 2*cos(a))*sin(q)", level, "N")
 	w.follows("V", "downward part of it", factors+"m*9.80665*(3*cos(q) - 2*cos(a))*cos(q)", -loads.Z, "N")
 }
@@ -56,11 +57,16 @@ type unitPart struct {
 // workForces adds the section forces that a check asks for, as sums of the unit
 // cases of the frame.
 func (w *workbook) workForces(parts []unitPart, l loads, level float64) {
+	level = tidy(level, l.pull.Norm())
+	scale := map[string]float64{}
 	for _, p := range parts {
-		total := p.self + p.level*level + p.down*-l.pull.Z + p.wind*l.wind
+		scale[p.unit] += math.Abs(p.self) + math.Abs(p.level*level) + math.Abs(p.down*l.pull.Z) + math.Abs(p.wind*l.wind)
+	}
+	for _, p := range parts {
+		total := tidy(p.self+p.level*level+p.down*-l.pull.Z+p.wind*l.wind, scale[p.unit])
 		const byFrame = ", by the space frame of the limb"
 		formula := fmt.Sprintf("%s_0", p.symbol)
-		w.input(p.symbol+"_0", p.name+" under own weight"+byFrame, p.self, p.unit)
+		w.input(p.symbol+"_0", p.name+" under own weight"+byFrame, tidy(p.self, scale[p.unit]), p.unit)
 		for _, one := range []struct {
 			mark, of, force    string
 			coefficient, value float64
@@ -69,7 +75,7 @@ func (w *workbook) workForces(parts []unitPart, l loads, level float64) {
 			{"v", "1 N straight down", "V", p.down, -l.pull.Z},
 			{"w", "1 N of wind on the limb", "F_w", p.wind, l.wind},
 		} {
-			if one.value == 0 || negligible(one.coefficient*one.value, total) {
+			if tidy(one.coefficient*one.value, scale[p.unit]) == 0 {
 				continue
 			}
 			symbol := p.symbol + "_" + one.mark

@@ -59,8 +59,8 @@ func (r *rig) workClearance(w *workbook, c *Check, u trial, reach quantity.Lengt
 			least, ground = of(found), g
 		}
 	}
-	w.input("q", "angle of the line at which the room is least, by a search over the swing", least.Angle.Degrees(), "deg")
-	w.follows("x", "place along the swing line", bottom+"*sin(q)", float64(least.Along), "m")
+	w.input("q", "angle of the line at which the room is least, by a search over the swing", tidy(least.Angle.Degrees(), 1), "deg")
+	w.follows("x", "place along the swing line", bottom+"*sin(q)", tidy(float64(least.Along), 1), "m")
 	w.input("z_0", "ground at the plumb line, high value", float64(ground.At(0)), "m")
 	w.input("z_x", "ground there, high value, from the profile", float64(ground.At(least.Along)), "m")
 	w.borne(c, "z_0 + h - "+bottom+"*cos(q) - z_x")

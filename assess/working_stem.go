@@ -14,13 +14,15 @@ func (r *rig) workOverturning(w *workbook, u trial, height float64, steady quant
 	w.given(factTerm("gamma_Q", "load factor on riders", r.rules.rideFactor))
 	w.input("D_s", "dynamic factor of the tree that sways with the swing, from the parts of its pull near the sway of the tree", sway, "1")
 	r.workPull(w, u, angle(r.rules.designAmplitude), p.at, p.loads.pull, "gamma_Q*D_s*")
-	lever := r.on.position(float64(r.armOf(unfavourable))).Sub(r.on.stem().position(height))
-	w.input("e_x", "swing direction, east", r.heading.X, "1")
-	w.input("e_y", "swing direction, north", r.heading.Y, "1")
+	lever := tidied(r.on.position(float64(r.armOf(unfavourable))).Sub(r.on.stem().position(height)))
+	heading := tidied(r.heading)
+	w.input("e_x", "swing direction, east", heading.X, "1")
+	w.input("e_y", "swing direction, north", heading.Y, "1")
 	w.input("l_x", "hang point east of the point of the stem", lever.X, "m")
 	w.input("l_y", "hang point north of it", lever.Y, "m")
 	w.input("l_z", "hang point above it", lever.Z, "m")
-	ride := lever.Cross(p.loads.pull)
+	ride := tidied(lever.Cross(p.loads.pull))
+	steady = tidied(steady)
 	w.follows("M_x", "moment of the pull about the axis to the east", "-l_y*V - l_z*H*e_y", ride.X, "N m")
 	w.follows("M_y", "moment of it about the axis to the north", "l_z*H*e_x + l_x*V", ride.Y, "N m")
 	size := math.Hypot(ride.X, ride.Y)
@@ -34,6 +36,12 @@ func (r *rig) workOverturning(w *workbook, u trial, height float64, steady quant
 	w.follows("S_a", "part of the own weight along it", "(M_x*S_x + M_y*S_y)/M_r", (ride.X*steady.X+ride.Y*steady.Y)/size, "N m")
 	w.follows("S_b", "part of it square to that", "(M_x*S_y - M_y*S_x)/M_r", (ride.X*steady.Y-ride.Y*steady.X)/size, "N m")
 	w.follows("M_p", "moment of pull and own weight; relief does not count", "sqrt((M_r + max(0, S_a))^2 + S_b^2)", p.value, "N m")
+}
+
+// tidied takes parts of a vector that are nothing but rounding for 0.
+func tidied(v quantity.Vec3) quantity.Vec3 {
+	long := v.Norm()
+	return quantity.Vec3{X: tidy(v.X, long), Y: tidy(v.Y, long), Z: tidy(v.Z, long)}
 }
 
 // workGust works out the moment of the gust about a point of the stem.

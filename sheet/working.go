@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -68,31 +69,44 @@ type numbered struct {
 func (b *stepBook) steps(w assess.Working) (t *Table, taken []string) {
 	t = &Table{Caption: fmt.Sprintf(words.WorkedSteps, wording.Check(w.Check)), Columns: []Column{
 		{Title: words.Step, Wide: 1, Number: true}, {Title: words.Symbol, Wide: 1.8}, {Title: words.What, Wide: 5}, {Title: words.HowGot, Wide: 6}, {Title: words.Result, Wide: 3.2, Number: true}}}
-	changed := map[string]bool{}
+	changed, used := map[string]bool{}, map[string]bool{}
+	var kept []string
 	for _, one := range w.Steps {
-		k, ok := b.known[one.Symbol]
-		if ok && k.step.Value == one.Value && k.step.Formula == one.Formula && k.step.Name == one.Name && !usesAny(one.Formula, changed) {
-			taken = append(taken, fmt.Sprintf(words.TakenOne, one.Symbol, wording.Exact(one.Value, one.Unit), k.number))
+		if b.stands(one, changed) {
+			kept = append(kept, one.Symbol)
 			continue
 		}
 		b.last++
 		b.known[one.Symbol] = numbered{b.last, one}
 		changed[one.Symbol] = true
+		for _, symbol := range symbolsOf(one.Formula) {
+			used[symbol] = true
+		}
 		t.Rows = append(t.Rows, []string{strconv.Itoa(b.last), one.Symbol, one.Name, howGot(one), wording.Exact(one.Value, one.Unit)})
+	}
+	for _, symbol := range kept {
+		if k := b.known[symbol]; used[symbol] {
+			taken = append(taken, fmt.Sprintf(words.TakenOne, symbol, wording.Exact(k.step.Value, k.step.Unit), k.number))
+		}
 	}
 	return t, taken
 }
 
-// usesAny reports whether a formula names one of some symbols.
-func usesAny(formula string, symbols map[string]bool) bool {
-	for _, name := range strings.FieldsFunc(formula, func(r rune) bool {
-		return !(r == '_' || r >= '0' && r <= '9' || r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z')
-	}) {
-		if symbols[name] {
-			return true
-		}
+// stands reports whether a step is one that was numbered already, and nothing
+// that it follows from has changed since.
+func (b *stepBook) stands(one assess.Step, changed map[string]bool) bool {
+	k, ok := b.known[one.Symbol]
+	if !ok || k.step.Value != one.Value || k.step.Formula != one.Formula || k.step.Name != one.Name {
+		return false
 	}
-	return false
+	return !slices.ContainsFunc(symbolsOf(one.Formula), func(symbol string) bool { return changed[symbol] })
+}
+
+// symbolsOf lists the names in a formula.
+func symbolsOf(formula string) []string {
+	return strings.FieldsFunc(formula, func(r rune) bool {
+		return !(r == '_' || r >= '0' && r <= '9' || r >= 'a' && r <= 'z' || r >= 'A' && r <= 'Z')
+	})
 }
 
 // howGot is the formula of a result, or where an input is from.

@@ -8,6 +8,7 @@ import (
 
 	"boughline/assess"
 	"boughline/sheet"
+	"boughline/sheet/sheettest"
 
 	"github.com/expr-lang/expr"
 )
@@ -92,8 +93,8 @@ func rounding(t *testing.T, formula string, values, offs map[string]float64) flo
 // printed and works every step out again.
 func TestWorkingCanBeFollowed(t *testing.T) {
 	results, checks := 0, 0
-	for _, tree := range demoSurvey(t).Trees {
-		s := demoSheet(t, "working", sheet.Input{Tree: tree.ID})
+	for _, tree := range sheettest.Demo(t).Trees {
+		s := sheettest.Make(t, "working", sheet.Input{Tree: tree.ID})
 		values, offs := map[string]float64{}, map[string]float64{}
 		for _, b := range s.Blocks {
 			table, ok := b.(*sheet.Table)
@@ -115,7 +116,7 @@ func TestWorkingCanBeFollowed(t *testing.T) {
 			}
 		}
 	}
-	all, err := assess.Assess(demoSurvey(t), base(t))
+	all, err := assess.Assess(sheettest.Demo(t), sheettest.Base(t))
 	if err != nil {
 		t.Fatal(err)
 	}

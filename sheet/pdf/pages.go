@@ -26,57 +26,70 @@ func (p *printer) add(list ...piece) { p.pieces = append(p.pieces, list...) }
 // space adds empty room.
 func (p *printer) space(height float64) { p.add(piece{height: height, gap: true}) }
 
-// pages puts the pieces on pages and prints them.
-func (p *printer) pages() {
-	p.doc.AliasNbPages(totalMark)
-	y, fresh := 0.0, true
-	begin := func() {
-		p.doc.AddPage()
-		p.footer()
-		y, fresh = Top, true
-	}
-	begin()
-	for i, one := range p.pieces {
-		if one.newPage {
-			if !fresh {
-				begin()
-			}
+// placed is a piece on a page, the first of which is 0, with its top at y.
+type placed struct {
+	piece *piece
+	page  int
+	y     float64
+}
+
+// place puts pieces on pages between a top and a bottom.
+func place(pieces []piece, top, bottom float64) []placed {
+	var list []placed
+	page, y, fresh := 0, top, true
+	turn := func() { page, y, fresh = page+1, top, true }
+	for i := range pieces {
+		one := &pieces[i]
+		switch {
+		case one.newPage && !fresh:
+			turn()
+		case one.gap && !fresh:
+			y += one.height
+		}
+		if one.newPage || one.gap {
 			continue
 		}
-		if one.gap {
-			if !fresh {
-				y += one.height
-			}
-			continue
-		}
-		if !fresh && y+p.together(i) > p.paper.Height-Bottom+1e-6 {
-			begin()
+		if !fresh && y+together(pieces, i, bottom-top) > bottom+1e-6 {
+			turn()
 		}
 		if fresh && one.head != nil {
-			one.head.draw(y)
+			list = append(list, placed{one.head, page, y})
 			y += one.head.height
 		}
-		one.draw(y)
-		y += one.height
-		fresh = false
+		list = append(list, placed{one, page, y})
+		y, fresh = y+one.height, false
 	}
+	return list
 }
 
 // together is the height of a piece with all that it is kept with; of a chain
-// longer than a page only the piece itself.
-func (p *printer) together(i int) float64 {
-	sum := p.pieces[i].height
-	for k := i; p.pieces[k].keep || p.pieces[k].gap; {
+// longer than a page only that of the piece itself.
+func together(pieces []piece, i int, room float64) float64 {
+	sum := pieces[i].height
+	for k := i; pieces[k].keep || pieces[k].gap; {
 		k++
-		if k == len(p.pieces) || p.pieces[k].newPage {
+		if k == len(pieces) || pieces[k].newPage {
 			break
 		}
-		sum += p.pieces[k].height
+		sum += pieces[k].height
 	}
-	if sum > p.room() {
-		return p.pieces[i].height
+	if sum > room {
+		return pieces[i].height
 	}
 	return sum
+}
+
+// pages prints the pieces.
+func (p *printer) pages() {
+	p.doc.AliasNbPages(totalMark)
+	begun := -1
+	for _, one := range place(p.pieces, Top, p.paper.Height-Bottom) {
+		for ; begun < one.page; begun++ {
+			p.doc.AddPage()
+			p.footer()
+		}
+		one.piece.draw(one.y)
+	}
 }
 
 // totalMark stands for the number of pages until it is known.
@@ -89,9 +102,9 @@ func (p *printer) footer() {
 	p.doc.Line(Side, y, p.paper.Width-Side, y)
 	number := fmt.Sprintf(words.PageOf, p.doc.PageNo(), totalMark)
 	p.face(footSize, false)
-	room := p.width() - p.doc.GetStringWidth(number) - 6
+	wide := p.doc.GetStringWidth(fmt.Sprintf(words.PageOf, p.doc.PageNo(), "000"))
 	for i, line := range p.foot {
-		p.text(Side, y+4+float64(i)*3.4, p.fit(line, room))
+		p.text(Side, y+4+float64(i)*3.4, p.fit(line, p.width()-wide-6))
 	}
-	p.text(p.paper.Width-Side-p.doc.GetStringWidth(fmt.Sprintf(words.PageOf, p.doc.PageNo(), "000")), y+4, number)
+	p.text(p.paper.Width-Side-wide, y+4, number)
 }
