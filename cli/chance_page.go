@@ -17,7 +17,7 @@ func (p page) chances(c assess.HangChances, next assess.NextSteps, inputs bool) 
 	if c.WithinUse {
 		of = "the greatest use within the limits: "
 	}
-	b.WriteString(hanging("  of", of+use(c.Use), column))
+	b.WriteString(hanging("  of", of+wording.Use(c.Use), column))
 	b.WriteString(hanging("  given", "the limb carries its own weight, and has passed the load test of "+wording.Quantity(float64(c.TestMass), "kg"), column))
 	b.WriteString(hanging("  target", fmt.Sprintf("index %s for a year of outings (house)", wording.Margin(c.Target)), column))
 	for _, d := range c.Deciding {

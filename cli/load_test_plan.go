@@ -49,7 +49,7 @@ func (p page) loadTestPlan(plan assess.LoadTestPlan) error {
 	if !plan.Outcome.Rideable() {
 		b.WriteString(hanging("  !", "Nothing is hung or tested here as things stand; the plan is for the use asked for.", column))
 	}
-	b.WriteString(hanging("  for", use(plan.Use), column))
+	b.WriteString(hanging("  for", wording.Use(plan.Use), column))
 	b.WriteString(hanging("  how", "dead mass at the hang point, water or sand, or a pull straight down through a ground anchor with a load cell; put on and taken off from outside the drop zone. People are never the test mass.", column))
 	b.WriteString(hanging("  stand", fmt.Sprintf("everybody at least %s from the plumb line of the hang point, nobody below the limb; only the one who loads comes nearer, from the side of the stem, and never under the load", wording.Quantity(float64(plan.StandOff), "m")), column))
 	for i, step := range plan.Steps {

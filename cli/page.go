@@ -42,7 +42,7 @@ func hang(h assess.Hang, whole bool) string {
 		name = h.Tree
 	}
 	b.WriteString(hanging(h.ID, fmt.Sprintf("limb %s of %s (%s)", h.Member, name, h.Species), max(column, len(h.ID)+2)))
-	b.WriteString(hanging("  asked", use(h.Asked), column))
+	b.WriteString(hanging("  asked", wording.Use(h.Asked), column))
 	b.WriteString(hanging("  "+wording.Shape(h.Outcome), wording.Outcome(h.Outcome), column))
 	if h.Limits != nil {
 		b.WriteString(hanging("  limits", limits(*h.Limits), column))
@@ -57,22 +57,6 @@ func hang(h assess.Hang, whole bool) string {
 		b.WriteString(hanging("  in hand", least, column))
 	}
 	return b.String()
-}
-
-func use(u assess.Use) string {
-	return fmt.Sprintf("%s, seat and line %s; line %s; %s to each side; gusts to %s",
-		riders(u), wording.Quantity(float64(u.Seat), "kg"),
-		wording.Quantity(float64(u.Line), "m"), wording.Quantity(float64(u.Amplitude), "rad"), wording.AtMost(float64(u.Gust), "m/s"))
-}
-
-// riders states a mass as its limit would be stated, so that a limit equal to
-// what was asked for reads so.
-func riders(u assess.Use) string {
-	mass := wording.AtMost(float64(u.Mass), "kg")
-	if u.Riders == 1 {
-		return "one rider of " + mass
-	}
-	return fmt.Sprintf("%d riders of %s together", u.Riders, mass)
 }
 
 func limits(l assess.Limits) string {

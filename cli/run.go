@@ -40,6 +40,7 @@ type commands struct {
 	Measure  measureCommand  `cmd:"" help:"Work out what cannot be taped, with its error; without a kind, list the kinds."`
 	Gear     gearCommand     `cmd:"" help:"Keep a register of gear: what is there, what is due, what stands against its use."`
 	Draw     drawCommand     `cmd:"" help:"Draw a tree, a hang or the site as SVG."`
+	Sheet    sheetCommand    `cmd:"" help:"Make a sheet to print or to send: an assessment, a site, a letter."`
 	Work     workCommand     `cmd:"" help:"Recompute single figures from JSON files with group and inputs."`
 	Export   exportCommand   `cmd:"" help:"Write a site for elsewhere: an archive, a map, lists, a calendar."`
 	Import   importCommand   `cmd:"" help:"Take in an archive, a file of the app, a list of trees, or photos."`
@@ -60,7 +61,7 @@ func Run(env Env) int {
 	left := -1
 	parser, err := kong.New(&c, kong.Name("boughline"), kong.Description(about),
 		kong.Writers(env.Stdout, env.Stderr), kong.Exit(func(code int) { left = code }),
-		kong.Bind(env), kong.UsageOnError())
+		kong.Vars{"sheet_kinds": sheetKinds()}, kong.Bind(env), kong.UsageOnError())
 	if err != nil {
 		fmt.Fprintln(env.Stderr, "boughline:", err)
 		return ExitFailed

@@ -15,6 +15,18 @@ var outcomeWords = map[assess.Outcome]struct{ shape, sentence string }{
 // Outcome returns the sentence of an outcome.
 func Outcome(o assess.Outcome) string { return outcomeWords[o].sentence }
 
+// briefs says what the shape of an outcome stands for, in a few words.
+var briefs = map[assess.Outcome]string{
+	assess.MayHang:      "may be put up and load-tested",
+	assess.WithinLimits: "may be put up and load-tested within limits",
+	assess.Unfinished:   "not decided yet",
+	assess.AskArborist:  "ask a consulting arborist first",
+	assess.Leave:        "nothing is hung here",
+}
+
+// Brief returns an outcome in a few words, for where no limits stand below.
+func Brief(o assess.Outcome) string { return briefs[o] }
+
 // Shape returns the mark of an outcome, six characters wide: a line that is
 // whole, broken at limits, trailing off, in question, or not there.
 func Shape(o assess.Outcome) string { return outcomeWords[o].shape }

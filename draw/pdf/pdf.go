@@ -165,7 +165,8 @@ func (i ink) text(t *draw.Text) {
 	}
 	i.doc.SetFont(i.at.Family, style, 0)
 	i.doc.SetFontUnitSize(t.Size * i.at.Scale)
+	words := Printable(t.Words)
 	at := i.point(t.At)
-	at.X -= i.doc.GetStringWidth(t.Words) * [...]float64{0, 0.5, 1}[t.Anchor]
-	i.doc.Text(at.X, at.Y, t.Words)
+	at.X -= i.doc.GetStringWidth(words) * [...]float64{0, 0.5, 1}[t.Anchor]
+	i.doc.Text(at.X, at.Y, words)
 }

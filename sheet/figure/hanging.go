@@ -1,6 +1,7 @@
 package figure
 
 import (
+	"boughline/assess/wording"
 	"boughline/draw"
 	"boughline/quantity"
 )
@@ -20,7 +21,7 @@ func (p *page) hanging(v view, hangs []Judged) {
 		p.placer.Take(draw.Box{Min: to.Add(-1.1, -1.1), Max: to.Add(1.1, 1.1)})
 		p.labels = append(p.labels, label{at: to, words: draw.Fit(j.Assessed.ID, draw.LabelSize, true, 36), strong: true,
 			mark: mark(j.Assessed.Outcome), group: draw.Group{Key: nameOfKey + key, Title: title}})
-		p.rows = append(p.rows, row{mark: mark(j.Assessed.Outcome), words: j.Assessed.ID + ": " + meaningOfHang(j.Assessed.Outcome)})
+		p.rows = append(p.rows, row{mark: mark(j.Assessed.Outcome), words: j.Assessed.ID + ": " + wording.Brief(j.Assessed.Outcome)})
 	}
 }
 

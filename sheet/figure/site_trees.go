@@ -7,6 +7,7 @@ import (
 	"slices"
 
 	"boughline/assess"
+	"boughline/assess/wording"
 	"boughline/draw"
 )
 
@@ -77,7 +78,7 @@ func reaches(v view, trees []assess.TreeFigure) []float64 {
 func (p *page) unplaced(t assess.TreeFigure, swings []Spot) {
 	p.rows = append(p.rows, row{words: siteName(t) + ": place not known, not drawn", group: draw.Group{Key: "tree " + t.Survey.ID, Title: siteTitle(t, swings)}})
 	for _, j := range swings {
-		p.rows = append(p.rows, row{mark: mark(j.Outcome), words: j.ID + ": " + meaningOfHang(j.Outcome), group: hangGroup(j)})
+		p.rows = append(p.rows, row{mark: mark(j.Outcome), words: j.ID + ": " + wording.Brief(j.Outcome), group: hangGroup(j)})
 	}
 }
 
@@ -93,7 +94,7 @@ func siteName(t assess.TreeFigure) string {
 func siteTitle(t assess.TreeFigure, swings []Spot) string {
 	text := fmt.Sprintf("%s, %s", siteName(t), t.Survey.Species)
 	for _, j := range swings {
-		text += fmt.Sprintf("; %s: %s", j.ID, meaningOfHang(j.Outcome))
+		text += fmt.Sprintf("; %s: %s", j.ID, wording.Brief(j.Outcome))
 	}
 	return text
 }

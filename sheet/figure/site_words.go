@@ -4,6 +4,7 @@ import (
 	"fmt"
 
 	"boughline/assess"
+	"boughline/assess/wording"
 	"boughline/draw"
 	"boughline/engine/space"
 	"boughline/quantity"
@@ -22,23 +23,8 @@ func (p *page) siteKey(hangs []Spot) {
 			row{mark: patch(draw.Fine, draw.Upright), words: "where people wait; dashed: the way in"})
 	}
 	for _, o := range assess.Outcomes() {
-		p.rows = append(p.rows, row{mark: mark(o), words: meaningOfHang(o)})
+		p.rows = append(p.rows, row{mark: mark(o), words: wording.Brief(o)})
 	}
-}
-
-// meaningOfHang says in a few words what the shape of an outcome stands for.
-func meaningOfHang(o assess.Outcome) string {
-	switch o {
-	case assess.MayHang:
-		return "may be put up and load-tested"
-	case assess.WithinLimits:
-		return "may be put up and load-tested within limits"
-	case assess.Unfinished:
-		return "not decided yet"
-	case assess.AskArborist:
-		return "ask a consulting arborist first"
-	}
-	return "nothing is hung here"
 }
 
 func clearSentence(j Spot) string {

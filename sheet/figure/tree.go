@@ -40,14 +40,14 @@ func (p *page) findings(v view, t assess.TreeFigure, on *Judged) {
 			group.Items = []draw.Item{&draw.Circle{Centre: at, Radius: 0.8, Fill: draw.Ink}}
 		}
 		labels = append(labels, label{at: at, words: draw.Fit(f.Survey.ID, draw.LabelSize, true, 24), strong: true, mark: shape, group: group})
-		text := fmt.Sprintf("%s %s, %s%s", f.Survey.ID, f.Sign.Name, findingPlace(f), words)
+		text := fmt.Sprintf("%s %s, %s%s", f.Survey.ID, f.Sign.Name, FindingPlace(f), words)
 		p.rows = append(p.rows, row{mark: shape, words: text})
 	}
 	p.stacks = stacked(labels)
 }
 
 func findingTitle(f assess.FindingFigure) string {
-	return fmt.Sprintf("%s: %s, %s", f.Survey.ID, f.Sign.Name, findingPlace(f))
+	return fmt.Sprintf("%s: %s, %s", f.Survey.ID, f.Sign.Name, FindingPlace(f))
 }
 
 // says is the text equivalent of a tree, and of a hang on it.
@@ -63,7 +63,7 @@ func treeSays(t assess.TreeFigure, on *Judged) []string {
 		text := findingTitle(f) + "."
 		if on != nil {
 			if r, ok := judgement(on.Assessed, f.Survey.ID); ok {
-				text = fmt.Sprintf("%s, %s: %s", f.Survey.ID, findingPlace(f), wording.Reason(r))
+				text = fmt.Sprintf("%s, %s: %s", f.Survey.ID, FindingPlace(f), wording.Reason(r))
 			}
 		}
 		says = append(says, text)

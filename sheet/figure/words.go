@@ -83,8 +83,8 @@ func headingOf(m assess.MemberFigure) quantity.Angle {
 	return quantity.Angle(math.Atan2(way.X, way.Y))
 }
 
-// findingPlace says where a finding is.
-func findingPlace(f assess.FindingFigure) string {
+// FindingPlace says where a finding is.
+func FindingPlace(f assess.FindingFigure) string {
 	s := f.Survey
 	switch {
 	case s.Member != "" && s.At != nil:
@@ -121,5 +121,5 @@ func outcomeSentence(h assess.Hang) string {
 }
 
 func hangSentence(id, member string, o assess.Outcome) string {
-	return fmt.Sprintf("Hang %s on limb %s: %s.", id, member, meaningOfHang(o))
+	return fmt.Sprintf("Hang %s on limb %s: %s.", id, member, wording.Brief(o))
 }
