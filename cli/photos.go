@@ -68,7 +68,7 @@ func readPhoto(name string) (sheet.Photo, error) {
 	if err != nil {
 		return sheet.Photo{}, refusal{fmt.Errorf("--photos: %s is damaged (%w); take it out of the folder, or give a whole copy", name, err)}
 	}
-	small := imaging.Fit(picture, photoSide, photoSide, imaging.Lanczos)
+	small := imaging.Fit(picture, photoSide, photoSide, imaging.Box)
 	flat := imaging.Overlay(imaging.New(small.Rect.Dx(), small.Rect.Dy(), image.White.C), small, image.Point{}, 1)
 	var b bytes.Buffer
 	if err := imaging.Encode(&b, flat, imaging.JPEG, imaging.JPEGQuality(photoQuality)); err != nil {

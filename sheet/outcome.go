@@ -2,6 +2,7 @@ package sheet
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -72,17 +73,13 @@ func (s *Sheet) hang(u *subject, h assess.Hang) {
 // because lists what speaks against the hang as asked for, each with what
 // would change it.
 func (s *Sheet) because(reasons []assess.Reason) {
-	var list []string
-	for _, r := range reasons {
-		if r.Remark {
-			continue
-		}
+	list := said(reasons, false, func(r assess.Reason) string {
 		text := capital(wording.Reason(r))
 		if change := wording.Change(r.Change); change != "" {
 			text = fmt.Sprintf(words.WouldChange, text, change)
 		}
-		list = append(list, text)
-	}
+		return text
+	})
 	if len(list) > 0 {
 		s.heading(2, words.Because)
 		s.add(&List{Items: list, Numbered: true})
@@ -95,15 +92,34 @@ func (s *Sheet) noted(h assess.Hang) {
 	if h.Chance != nil {
 		list = append(list, words.ChanceTitle+": "+wording.LimbChances(*h.Chance))
 	}
-	for _, r := range h.Reasons {
-		if r.Remark {
-			list = append(list, capital(wording.Reason(r)))
-		}
-	}
+	list = append(list, said(h.Reasons, true, func(r assess.Reason) string { return capital(wording.Reason(r)) })...)
 	if len(list) > 0 {
 		s.heading(2, words.Noted)
 		s.add(&List{Items: list})
 	}
+}
+
+// said words reasons or remarks. Findings of one sign that lead to the same are
+// named together.
+func said(reasons []assess.Reason, remark bool, word func(assess.Reason) string) []string {
+	var list []string
+	findings := map[string][]string{}
+	for _, r := range reasons {
+		if r.Remark != remark {
+			continue
+		}
+		text := word(r)
+		if _, known := findings[text]; !known {
+			list = append(list, text)
+		}
+		findings[text] = append(findings[text], r.Finding)
+	}
+	for i, text := range list {
+		if of := strings.Join(slices.Compact(findings[text]), ", "); of != "" {
+			list[i] = of + ": " + text
+		}
+	}
+	return list
 }
 
 // capital begins a sentence.
