@@ -3,6 +3,7 @@ package web
 import (
 	"bytes"
 	"errors"
+	"io"
 	"fmt"
 	"net/http"
 
@@ -38,7 +39,12 @@ func (a *app) importGearForm(w http.ResponseWriter, r *http.Request, status int,
 }
 
 func (a *app) takeGear(w http.ResponseWriter, r *http.Request) error {
-	data, form, err := fileOf(r)
+	file, _, form, err := fileOf(r)
+	if err != nil {
+		return err
+	}
+	defer file.Close()
+	data, err := io.ReadAll(file)
 	if err != nil {
 		return err
 	}

@@ -19,6 +19,7 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /site/{site}/gear":          a.editGear,
 		"POST /site/{site}/gear":         a.saveGear,
 		"GET /site/{site}/export":        a.exportSite,
+		"GET /site/{site}/export/{form}": a.exportForm,
 		"GET /site/{site}/photo/{id}":    a.showPhoto,
 		"GET /site/{site}/tree/new":      a.newTree,
 		"POST /site/{site}/tree/new":     a.createTree,

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"mime/multipart"
 	"net/http"
 	"strings"
 
@@ -56,13 +57,24 @@ func (a *app) importForm(w http.ResponseWriter, r *http.Request, status int, pro
 }
 
 func (a *app) takeFile(w http.ResponseWriter, r *http.Request) error {
-	data, form, err := fileOf(r)
+	file, size, form, err := fileOf(r)
 	if err != nil {
 		return err
 	}
-	done, err := a.Notebook.Import(r.Context(), data, form, notebook.Edit{Form: form, What: words.DidImport, To: a.link("site") + "/"})
+	defer file.Close()
+	edit := notebook.Edit{Form: form, What: words.DidImport, To: a.link("site") + "/"}
+	done, isArchive, err := a.takeArchive(r, file, size, form, edit)
+	if !isArchive {
+		var data []byte
+		if data, err = io.ReadAll(file); err != nil {
+			return err
+		}
+		done, err = a.Notebook.Import(r.Context(), data, form, edit)
+	}
 	var invalid *notebook.Invalid
 	var again *notebook.Again
+	var not *unread
+	var picture *notebook.NotAPhoto
 	switch {
 	case errors.As(err, &again):
 		return a.moveOn(w, r, again.To)
@@ -70,21 +82,26 @@ func (a *app) takeFile(w http.ResponseWriter, r *http.Request) error {
 		return a.moveOn(w, r, a.link("site", done.Site)+"?done=import")
 	case errors.As(err, &invalid):
 		return a.importForm(w, r, http.StatusUnprocessableEntity, problemTexts(invalid.Problems))
+	case errors.As(err, &not), errors.As(err, &picture):
+		return a.importForm(w, r, http.StatusUnprocessableEntity, []string{err.Error()})
 	}
 	return err
 }
 
 // fileOf is a JSON body, or the file of a form.
-func fileOf(r *http.Request) (data []byte, form string, err error) {
+func fileOf(r *http.Request) (file multipart.File, size int64, form string, err error) {
 	if r.Header.Get("Content-Type") == "application/json" {
-		data, err = io.ReadAll(r.Body)
-		return data, r.URL.Query().Get("form"), err
+		data, err := io.ReadAll(r.Body)
+		return body{bytes.NewReader(data)}, int64(len(data)), r.URL.Query().Get("form"), err
 	}
-	file, _, err := r.FormFile("file")
+	file, head, err := r.FormFile("file")
 	if err != nil {
-		return nil, "", err
+		return nil, 0, "", err
 	}
-	defer file.Close()
-	data, err = io.ReadAll(file)
-	return data, r.FormValue("form"), err
+	return file, head.Size, r.FormValue("form"), nil
 }
+
+// body is the body of a request as a file.
+type body struct{ *bytes.Reader }
+
+func (body) Close() error { return nil }

@@ -4,6 +4,8 @@
 package web
 
 import (
+	"context"
+	"io"
 	"net/http"
 
 	"boughline/notebook"
@@ -21,8 +23,22 @@ type Config struct {
 	NewID func() string
 	// Today returns the day in the form 2026-05-16.
 	Today func() string
+	// Forms are further forms in which a site leaves; none on a phone, whose
+	// download they would make larger.
+	Forms []Form
+	// Open reads an archive; nil where the host cannot.
+	Open func(r io.ReaderAt, size int64) (*notebook.Copy, error)
 	// Log takes errors that a page could not explain; nil for none.
 	Log func(error)
+}
+
+// Form is a form in which a site leaves.
+type Form struct {
+	Name string // in the address, and of its words
+	Type string // media type
+	File string // end of the file's name, with its dot
+	// Write writes it. What it writes before an error is thrown away.
+	Write func(context.Context, io.Writer, *notebook.Copy) error
 }
 
 type app struct {

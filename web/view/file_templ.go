@@ -149,7 +149,7 @@ func ImportPage(i Import) templ.Component {
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}
-			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 11, "</label> <input type=\"file\" id=\"file\" name=\"file\" accept=\".json,application/json\" required></div><div class=\"send\"><button type=\"submit\">")
+			templ_7745c5c3_Err = templruntime.WriteString(templ_7745c5c3_Buffer, 11, "</label> <input type=\"file\" id=\"file\" name=\"file\" accept=\".json,application/json,.zip,application/zip\" required></div><div class=\"send\"><button type=\"submit\">")
 			if templ_7745c5c3_Err != nil {
 				return templ_7745c5c3_Err
 			}

@@ -181,7 +181,7 @@ const (
 	YourName             = "Your name"
 	YourNameHelp         = "Written into looks."
 	SettingsSaved        = "The settings are kept on this device."
-	ImportIntro          = "A file that this app saved, or a survey document. Trees that differ from the ones kept here become new versions; the earlier ones stay in the history."
+	ImportIntro          = "A file that this app saved, an archive of a site, or a survey document. Trees that differ from the ones kept here become new versions; the earlier ones stay in the history."
 	ChooseFile, TakeItIn = "File", "Take it in"
 	ImportDone           = "The file was taken in."
 	StorageKept          = "This browser has promised to keep what is written here."
