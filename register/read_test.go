@@ -55,7 +55,7 @@ func TestOneFaultIsOneProblem(t *testing.T) {
 		{`"made": "2024-01-15"`, `"made": "1024-01-15"`, survey.CodeOutOfRange, "items[0].made"},
 		{`"made": "2024-01-15"`, `"made": "2024-05-15"`, survey.CodeDayOrder, "items[0].in_service_since"},
 		{`"found": "fit"}`, `"found": "fit", "next": "2026-01-01"}`, survey.CodeDayOrder, "items[0].examinations[0].next"},
-		{`"why": "core to be felt through the sheath at the bowline"`, `"why": ""`, survey.CodeEmpty, "items[10].retired.why"},
+		{`"why": "core to be felt through the sheath at the bowline"`, `"why": ""`, survey.CodeEmpty, "items[16].retired.why"},
 		{`"items": ["S2", "R2", "D2"]`, `"items": ["S2", "R2", "D9"]`, survey.CodeReference, "uses[2].items[2]"},
 		{`"items": ["S2", "R2", "D2"]`, `"items": []`, survey.CodeEmpty, "uses[2].items"},
 		{`"serial"`, `"serail"`, survey.CodeUnknownField, "items[1].serail"},

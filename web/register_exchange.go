@@ -3,8 +3,8 @@ package web
 import (
 	"bytes"
 	"errors"
-	"io"
 	"fmt"
+	"io"
 	"net/http"
 
 	"boughline/notebook"
