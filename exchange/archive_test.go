@@ -150,6 +150,22 @@ func TestWhatCannotBeReadIsNamed(t *testing.T) {
 	}
 }
 
+// TestTheTimeOfACameraGoesWithTheRest: it was copied out of the photo.
+func TestTheTimeOfACameraGoesWithTheRest(t *testing.T) {
+	c := demoCopy(t)
+	c.Photos[0].Taken = noon
+	for _, strip := range []func([]byte) ([]byte, error){nil, func(data []byte) ([]byte, error) { return data, nil }} {
+		var b bytes.Buffer
+		_, err := exchange.WriteArchive(t.Context(), &b, c, exchange.ArchiveOptions{Strip: strip})
+		must(t, err)
+		read, err := openArchive(b.Bytes())
+		must(t, err)
+		if read.Photos[0].Taken.IsZero() != (strip != nil) {
+			t.Errorf("taken %s", read.Photos[0].Taken)
+		}
+	}
+}
+
 // edit rewrites an archive entry by entry.
 func edit(t *testing.T, data []byte, change func(name string, data []byte) []byte, more ...exchange.Sheet) []byte {
 	t.Helper()

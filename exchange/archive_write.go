@@ -8,6 +8,7 @@ import (
 	"fmt"
 	"io"
 	"strings"
+	"time"
 
 	"boughline/notebook"
 	"boughline/survey"
@@ -94,6 +95,7 @@ func (a *archiveWriter) photos(ctx context.Context, c *notebook.Copy, o ArchiveO
 				a.leaveOut("photo %s of tree %s: %v", p.ID, p.Tree, err)
 				continue
 			}
+			p.Taken = time.Time{} // it was read from the photo
 		}
 		// Pictures are packed already; stored, they need no work and no room
 		// in memory when they are read.

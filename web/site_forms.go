@@ -1,7 +1,6 @@
 package web
 
 import (
-	"errors"
 	"fmt"
 	"io"
 	"net/http"
@@ -69,17 +68,17 @@ func (a *app) takeArchive(r *http.Request, file io.ReaderAt, size int64, form st
 		return done, false, nil
 	}
 	if a.Open == nil {
-		return done, true, &unread{errors.New(words.ArchiveAtDesk)}
+		return done, true, &unread{words.ArchiveAtDesk}
 	}
 	site, err := a.Open(file, size)
 	if err != nil {
-		return done, true, &unread{err}
+		return done, true, &unread{err.Error()}
 	}
 	done, err = a.Notebook.Take(r.Context(), site, form, e)
 	return done, true, err
 }
 
 // unread is a file that cannot be taken in, with the reason for people.
-type unread struct{ error }
+type unread struct{ why string }
 
-func (u *unread) Unwrap() error { return u.error }
+func (u *unread) Error() string { return u.why }

@@ -12,7 +12,7 @@ const (
 // Forms are the further forms by their names.
 var Forms = map[string]OtherForm{
 	"archive":  {"Archive", "The whole site with its photos, to be taken in on another computer."},
-	"stripped": {"Archive, photos without position and time", "The same, for people who need not know where and when. The pixels stay."},
+	"stripped": {"Archive, photos without what cameras wrote", "Position, time and names are taken out of the photos; the pixels stay. The survey still says where the site lies."},
 	"geojson":  {"Map (GeoJSON)", "Site, trees, findings and hazards as points, for a map program."},
 	"trees":    {"List of trees (CSV)", "For a spreadsheet."},
 	"hangs":    {"List of hangs (CSV)", "With what follows for each today."},
