@@ -2,7 +2,6 @@ package sheet_test
 
 import (
 	"errors"
-	"fmt"
 	"regexp"
 	"strings"
 	"testing"
@@ -209,7 +208,7 @@ func BenchmarkAssessment(b *testing.B) {
 	for range b.N {
 		one := sheettest.Make(b, "assessment", sheet.Input{Survey: s, Tree: "T1", Working: true})
 		if len(html.Text(one)) == 0 {
-			b.Fatal(fmt.Sprint("nothing"))
+			b.Fatal("nothing")
 		}
 	}
 }
