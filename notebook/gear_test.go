@@ -3,6 +3,7 @@ package notebook_test
 import (
 	"bytes"
 	"errors"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -97,10 +98,11 @@ func TestAnItemChangedMeanwhileIsAskedAbout(t *testing.T) {
 func TestWrongGearIsRefused(t *testing.T) {
 	n := withGear(t)
 	var invalid *notebook.Invalid
+	last := fmt.Sprintf("items[%d].name", len(gear(t, n).Items))
 	err := n.ChangeGear(t.Context(), notebook.Edit{}, "", func(r register.Register) (register.Register, error) {
 		return r.Added(register.Item{ID: "X", Kind: "sling", Material: "textile"})
 	})
-	if !errors.As(err, &invalid) || len(invalid.Problems) != 1 || invalid.Problems[0].Path != "items[11].name" {
+	if !errors.As(err, &invalid) || len(invalid.Problems) != 1 || invalid.Problems[0].Path != last {
 		t.Errorf("an item without a name: %v", err)
 	}
 	if err := n.ImportGear(t.Context(), demo.Survey(), notebook.Edit{}); !errors.As(err, &invalid) {

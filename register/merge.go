@@ -15,7 +15,7 @@ func (r Register) Merged(other Register) (Register, error) {
 	if other.LOLER != nil {
 		r.LOLER = other.LOLER
 	}
-	r.Items, r.Uses = slices.Clone(r.Items), slices.Clone(r.Uses)
+	r.Items = slices.Clone(r.Items)
 	for _, i := range other.Items {
 		at := slices.IndexFunc(r.Items, func(kept Item) bool { return kept.ID == i.ID })
 		if at < 0 {
@@ -29,21 +29,28 @@ func (r Register) Merged(other Register) (Register, error) {
 		}
 		r.Items[at] = mergedItem(kept, i)
 	}
-	for _, u := range other.Uses {
-		if !slices.ContainsFunc(r.Uses, func(kept Use) bool { return reflect.DeepEqual(kept, u) }) {
-			r.Uses = append(r.Uses, u)
-		}
-	}
+	r.Uses = united(r.Uses, other.Uses)
 	return r, nil
 }
 
-func mergedItem(kept, i Item) Item {
-	examinations := slices.Clone(kept.Examinations)
-	for _, e := range i.Examinations {
-		if !slices.Contains(examinations, e) {
-			examinations = append(examinations, e)
+// united adds to a list what another holds beyond it. What stands in both
+// counts once; what stands twice in one of them, such as two like uses on one
+// day, still stands twice.
+func united[T any](kept, other []T) []T {
+	all, left := slices.Clone(kept), slices.Clone(kept)
+	for _, x := range other {
+		at := slices.IndexFunc(left, func(y T) bool { return reflect.DeepEqual(x, y) })
+		if at < 0 {
+			all = append(all, x)
+			continue
 		}
+		left = slices.Delete(left, at, at+1)
 	}
+	return all
+}
+
+func mergedItem(kept, i Item) Item {
+	examinations := united(kept.Examinations, i.Examinations)
 	slices.SortStableFunc(examinations, func(a, b Examination) int { return compareDays(a.On, b.On) })
 	i.Examinations = examinations
 	if i.Retired == nil || (kept.Retired != nil && !kept.Retired.On.After(i.Retired.On)) {

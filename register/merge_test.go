@@ -39,6 +39,9 @@ func TestMergedLosesNothing(t *testing.T) {
 			if both.DaysUsed(id) < max(mine.DaysUsed(id), theirs.DaysUsed(id)) {
 				t.Fatalf("%s lost a use", id)
 			}
+			if both.Cycles(id) < max(mine.Cycles(id), theirs.Cycles(id)) {
+				t.Fatalf("%s lost rides", id)
+			}
 		}
 		if again, err := both.Merged(theirs); err != nil || !reflect.DeepEqual(again, both) {
 			t.Fatalf("taken in twice: %v", err)
@@ -47,6 +50,31 @@ func TestMergedLosesNothing(t *testing.T) {
 			t.Fatal(problems)
 		}
 	})
+}
+
+// Two like uses on one day are two, here and in the file.
+func TestMergedKeepsWhatStandsTwice(t *testing.T) {
+	r := demoRegister(t)
+	twice := r
+	for range 2 {
+		var err error
+		if twice, err = twice.Used(register.Use{Date: day("2026-05-16"), Items: []string{"S1"}, Cycles: 30}); err != nil {
+			t.Fatal(err)
+		}
+		if twice, err = twice.Examined("S1", register.Examination{On: day("2026-05-17"), By: "A", Found: register.Fit}); err != nil {
+			t.Fatal(err)
+		}
+	}
+	for _, from := range []register.Register{r, twice} {
+		both, err := from.Merged(twice)
+		if err != nil || both.Cycles("S1") != r.Cycles("S1")+60 {
+			t.Errorf("%d rides, %v", both.Cycles("S1"), err)
+		}
+		was, _ := twice.Item("S1")
+		if is, _ := both.Item("S1"); len(is.Examinations) != len(was.Examinations) {
+			t.Errorf("%d examinations", len(is.Examinations))
+		}
+	}
 }
 
 func TestMergedRefusesOneIDForTwoThings(t *testing.T) {
