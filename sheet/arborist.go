@@ -28,7 +28,7 @@ func arborist(u *subject) (*Sheet, error) {
 	s.heading(1, words.ArboristAsk)
 	s.add(&List{Items: questions(u, t), Numbered: true})
 	s.seen(u, t)
-	s.looks(t)
+	s.looks(u, t)
 	s.treeFacts(u, t)
 	s.treeDrawings(u, t)
 	s.photos(photosOf(u.Photos, t.ID))

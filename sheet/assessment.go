@@ -19,7 +19,7 @@ func assessment(u *subject) (*Sheet, error) {
 	s.findings(u, t, hangs)
 	s.add(&Cautions{wording.Cautions()})
 	s.treeFacts(u, t)
-	s.looks(t)
+	s.looks(u, t)
 	s.treeDrawings(u, t)
 	for _, h := range hangs {
 		s.hang(u, h)

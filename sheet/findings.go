@@ -64,7 +64,7 @@ func does(finding string, hangs []assess.Hang) string {
 }
 
 // looks is the table of the zones that were looked at, from the crown down.
-func (s *Sheet) looks(t *survey.Tree) {
+func (s *Sheet) looks(u *subject, t *survey.Tree) {
 	table := &Table{Caption: words.LooksShown, Columns: []Column{
 		{Title: words.Zone, Wide: 2.5}, {Title: words.State, Wide: 2}, {Title: words.On, Wide: 1.9}, {Title: words.By, Wide: 2}, {Title: words.Conditions, Wide: 6}}}
 	for _, zone := range survey.Zones {
@@ -72,7 +72,7 @@ func (s *Sheet) looks(t *survey.Tree) {
 		for i := range t.Looks {
 			if l := &t.Looks[i]; l.Zone == zone {
 				found = true
-				table.Rows = append(table.Rows, []string{zoneWords(zone, l.Members), l.State, l.On.String(), l.By, conditions(l)})
+				table.Rows = append(table.Rows, []string{zoneWords(zone, l.Members), l.State, l.On.String(), l.By, conditions(u, l)})
 			}
 		}
 		if !found {
@@ -91,7 +91,7 @@ func zoneWords(zone string, members []string) string {
 	return text
 }
 
-func conditions(l *survey.Look) string {
+func conditions(u *subject, l *survey.Look) string {
 	var parts []string
 	for _, p := range []string{l.Leaves, prefixed("air: ", l.Air), l.Note} {
 		if p != "" {
@@ -101,8 +101,14 @@ func conditions(l *survey.Look) string {
 	if len(l.InTheWay) > 0 {
 		parts = append(parts, fmt.Sprintf(words.Behind, strings.Join(l.InTheWay, ", ")))
 	}
-	if len(l.NotVisible) > 0 {
-		parts = append(parts, fmt.Sprintf(words.Except, strings.Join(l.NotVisible, ", ")))
+	var hidden []string
+	for _, id := range l.NotVisible {
+		if sign, ok := u.Knowledge.Sign(id); ok {
+			hidden = append(hidden, sign.Name)
+		}
+	}
+	if len(hidden) > 0 {
+		parts = append(parts, fmt.Sprintf(words.Except, strings.Join(hidden, ", ")))
 	}
 	return strings.Join(parts, "; ")
 }
