@@ -34,7 +34,7 @@ const patience = 90 * time.Second
 
 // browserPath finds a browser. Where none is installed a test is skipped,
 // except where BOUGHLINE_BROWSER=must says that there has to be one.
-func browserPath(t *testing.T) string {
+func browserPath(t testing.TB) string {
 	t.Helper()
 	for _, name := range []string{"chromium", "chromium-browser", "google-chrome"} {
 		if path, err := exec.LookPath(name); err == nil {
@@ -50,7 +50,7 @@ func browserPath(t *testing.T) string {
 
 // tab is one page of a browser.
 type tab struct {
-	t    *testing.T
+	t    testing.TB
 	ctx  context.Context
 	base string // address of the app
 	// asked holds the hosts that requests went to.
@@ -60,7 +60,7 @@ type tab struct {
 }
 
 // open starts a browser on a profile folder.
-func open(t *testing.T, profile, base string, s screen) (*tab, func()) {
+func open(t testing.TB, profile, base string, s screen) (*tab, func()) {
 	t.Helper()
 	options := append(chromedp.DefaultExecAllocatorOptions[:],
 		chromedp.ExecPath(browserPath(t)), chromedp.NoSandbox, chromedp.UserDataDir(profile), chromedp.WSURLReadTimeout(patience),
