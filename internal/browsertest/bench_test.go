@@ -4,24 +4,17 @@ import (
 	"testing"
 
 	"github.com/chromedp/cdproto/emulation"
-	"github.com/chromedp/chromedp"
 )
-
-// slowed runs page and worker at a quarter of the speed.
-func (b *tab) slowed() {
-	b.t.Helper()
-	b.do(emulation.SetCPUThrottlingRate(4))
-	b.onWorker(emulation.SetCPUThrottlingRate(4))
-}
 
 // BenchmarkOnAPhone are times in the worker: a page when the engine has to be
 // started, a page when it runs, and the margins after a number was typed; at full
-// speed and at a quarter of it.
+// speed, and with the page at a quarter of it: Chromium slows pages down, no
+// workers.
 func BenchmarkOnAPhone(b *testing.B) {
 	for _, slow := range []bool{false, true} {
-		name := "full"
+		name := "full-speed"
 		if slow {
-			name = "quarter"
+			name = "page-at-a-quarter"
 		}
 		b.Run(name, func(b *testing.B) {
 			server, _ := host(b)
@@ -31,12 +24,12 @@ func BenchmarkOnAPhone(b *testing.B) {
 			p.newTree()
 			p.wholeLook()
 			p.askForHang()
+			if slow {
+				p.do(emulation.SetCPUThrottlingRate(4))
+			}
 			outcome := value[string](p, `location.pathname`)[len("/field/"):]
 			var cold, warm, typed float64
 			for b.Loop() {
-				if slow { // the worker that was killed had it
-					p.slowed()
-				}
 				p.goTo(outcome)
 				warm += value[float64](p, `performance.getEntriesByType("navigation")[0].responseEnd`)
 				p.goTo(outcome + "/edit")
@@ -63,24 +56,3 @@ const typing = `(async () => {
 	field.dispatchEvent(new Event("input", { bubbles: true }));
 	return await changed - from;
 })()`
-
-// onWorker does something in the target of the worker.
-func (b *tab) onWorker(action chromedp.Action) {
-	b.t.Helper()
-	targets, err := chromedp.Targets(b.ctx)
-	if err != nil {
-		b.t.Fatal(err)
-	}
-	for _, found := range targets {
-		if found.Type != "service_worker" {
-			continue
-		}
-		ctx, cancel := chromedp.NewContext(b.ctx, chromedp.WithTargetID(found.TargetID))
-		b.t.Cleanup(cancel)
-		if err := chromedp.Run(ctx, action); err != nil {
-			b.t.Logf("the worker is not slowed: %v", err)
-		}
-		return
-	}
-	b.t.Log("no worker is running")
-}
