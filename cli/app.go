@@ -65,7 +65,7 @@ func desk(kept store.Backend, k *knowledge.Base, withDemo bool, log io.Writer) (
 	mux := http.NewServeMux()
 	mux.Handle("/", web.New(web.Config{
 		Notebook: n, Base: "/", NewID: newID, Today: today,
-		Forms: siteForms(k), Open: openArchive,
+		Forms: siteForms(k), Open: openArchive, Sheets: siteSheets(k),
 		Log: func(err error) { fmt.Fprintln(log, "boughline:", err) },
 	}))
 	mux.Handle("/field/", http.StripPrefix("/field", worker.Handler()))

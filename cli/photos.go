@@ -57,22 +57,31 @@ func readPhoto(name string) (sheet.Photo, error) {
 	if err != nil {
 		return sheet.Photo{}, fmt.Errorf("cannot read the photo: %w", err)
 	}
+	photo, err := smallPhoto(data)
+	if err != nil {
+		return photo, refusal{fmt.Errorf("--photos: %s %w", name, err)}
+	}
+	return photo, nil
+}
+
+// smallPhoto turns a picture upright and makes it small.
+func smallPhoto(data []byte) (sheet.Photo, error) {
 	size, _, err := image.DecodeConfig(bytes.NewReader(data))
 	if err != nil {
-		return sheet.Photo{}, refusal{fmt.Errorf("--photos: %s is no picture that can be read (%w); expected JPEG, PNG or GIF: convert it, or take it out of the folder", name, err)}
+		return sheet.Photo{}, fmt.Errorf("is no picture that can be read (%w); expected JPEG, PNG or GIF: convert it, or take it out of the folder", err)
 	}
 	if size.Width*size.Height > mostPixels {
-		return sheet.Photo{}, refusal{fmt.Errorf("--photos: %s has %d by %d pixels; expected %d million at most: make it smaller", name, size.Width, size.Height, mostPixels/1_000_000)}
+		return sheet.Photo{}, fmt.Errorf("has %d by %d pixels; expected %d million at most: make it smaller", size.Width, size.Height, mostPixels/1_000_000)
 	}
 	picture, err := imaging.Decode(bytes.NewReader(data), imaging.AutoOrientation(true))
 	if err != nil {
-		return sheet.Photo{}, refusal{fmt.Errorf("--photos: %s is damaged (%w); take it out of the folder, or give a whole copy", name, err)}
+		return sheet.Photo{}, fmt.Errorf("is damaged (%w); take it out of the folder, or give a whole copy", err)
 	}
 	small := imaging.Fit(picture, photoSide, photoSide, imaging.Box)
 	flat := imaging.Overlay(imaging.New(small.Rect.Dx(), small.Rect.Dy(), image.White.C), small, image.Point{}, 1)
 	var b bytes.Buffer
 	if err := imaging.Encode(&b, flat, imaging.JPEG, imaging.JPEGQuality(photoQuality)); err != nil {
-		return sheet.Photo{}, fmt.Errorf("cannot make %s smaller: %w", name, err)
+		return sheet.Photo{}, fmt.Errorf("cannot be made smaller: %w", err)
 	}
 	return sheet.Photo{Data: b.Bytes(), Width: flat.Rect.Dx(), Height: flat.Rect.Dy()}, nil
 }

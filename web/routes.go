@@ -127,6 +127,8 @@ func (a *app) routes(mux *http.ServeMux) {
 		"POST /site/{site}/outing/{outing}/test":        a.addOutingTest,
 		"POST /site/{site}/outing/{outing}/event":       a.addEvent,
 
+		"GET /site/{site}/sheet/{kind}/{form}": a.sendSheet,
+
 		"GET /signs":     a.showSigns,
 		"GET /fungi":     a.showFungi,
 		"GET /fungi/key": a.openKey,

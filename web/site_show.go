@@ -40,7 +40,7 @@ func (a *app) site(r *http.Request) (*notebook.Site, error) {
 
 func (a *app) sitePage(r *http.Request, s *notebook.Site) view.Site {
 	page := view.Site{
-		Page: a.newPage(r, s.Head.Site), Path: a.link("site", s.ID), Export: a.link("site", s.ID, "export"), Forms: a.formLines(s.ID), Note: s.Head.Note,
+		Page: a.newPage(r, s.Head.Site), Path: a.link("site", s.ID), Export: a.link("site", s.ID, "export"), Forms: a.formLines(s.ID), Sheets: a.sheetLines(s.ID, ""), Note: s.Head.Note,
 		Query: r.URL.Query().Get("q"), Only: r.URL.Query().Get("only"), Empty: len(s.Trees)+len(s.Damaged) == 0,
 	}
 	page.Intro = words.JudgedFor + " " + s.Head.Day.String()

@@ -32,6 +32,7 @@ func (a *app) showTree(w http.ResponseWriter, r *http.Request) error {
 		page := view.Tree{
 			Page: a.newPage(r, treeName(t), a.siteTrail(s)...), Path: a.treeLink(s, t), About: aboutTree(e.units, t), Note: t.Note,
 			PhotoForm: a.NewID(), Hangs: a.hangLines(s, t, time.Now().Add(time.Minute)),
+			Sheets: a.sheetLines(s.ID, t.ID),
 			Delete: a.formButton(words.DeleteTree, a.treeLink(s, t, "delete")),
 		}
 		page.Drawings = a.treeDrawings(r, s, t)

@@ -26,6 +26,8 @@ type Config struct {
 	// Forms are further forms in which a site leaves; none on a phone, whose
 	// download they would make larger.
 	Forms []Form
+	// Sheets are what the host can put on paper; none on a phone.
+	Sheets Sheets
 	// Open reads an archive; nil where the host cannot.
 	Open func(r io.ReaderAt, size int64) (*notebook.Copy, error)
 	// Log takes errors that a page could not explain; nil for none.
