@@ -151,7 +151,11 @@ func NoCard(err error) []string {
 	case outing.NotRideable:
 		return append([]string{wording.Outcome(n.Outcome)}, because(n)...)
 	case outing.Lapsed:
-		return append([]string{capital(strings.TrimSpace("the examination has lapsed. " + n.Detail))}, because(n)...)
+		lapsed := "The examination has lapsed"
+		if n.Detail != "" {
+			lapsed += ": " + n.Detail
+		}
+		return append([]string{lapsed}, because(n)...)
 	}
 	return []string{capital(n.Detail)}
 }
