@@ -1,12 +1,19 @@
 package browsertest
 
 import (
+	"context"
 	"fmt"
+	"os"
+	"path/filepath"
+	"regexp"
 	"testing"
 	"time"
 
 	"boughline/demo"
 	"boughline/outing"
+
+	"github.com/chromedp/cdproto/page"
+	"github.com/chromedp/chromedp"
 )
 
 // setClock gives the worker another time; a worker that starts anew has the
@@ -79,6 +86,8 @@ func TestADayWithoutNetwork(t *testing.T) {
 		b.pressText("Confirmed")
 	}
 	b.has("Up now: oak-swing, down by 12:00")
+	b.goTo(value[string](b, `document.querySelector('a[href$="/card"]').pathname`)[len("/field/"):])
+	b.onOneSheet()
 
 	b.killedAt(morning.Add(20 * time.Minute))
 	b.has("Up now: oak-swing, down by 12:00")
@@ -115,4 +124,22 @@ func TestADayWithoutNetwork(t *testing.T) {
 	t.Logf("%d touches and typed values from the card to the ground", b.touches)
 	b.press(`.trail li:last-child a`)
 	b.has("2 turns, 2 riders")
+}
+
+// onOneSheet wants the page to print on one sheet of A4, in inches.
+func (b *tab) onOneSheet() {
+	b.t.Helper()
+	var printed []byte
+	b.do(chromedp.ActionFunc(func(ctx context.Context) (err error) {
+		printed, _, err = page.PrintToPDF().WithPaperWidth(8.27).WithPaperHeight(11.69).Do(ctx)
+		return err
+	}))
+	if folder := os.Getenv("BOUGHLINE_SHOTS"); folder != "" {
+		if err := os.WriteFile(filepath.Join(folder, "day-card.pdf"), printed, 0o600); err != nil {
+			b.t.Fatal(err)
+		}
+	}
+	if n := len(regexp.MustCompile(`/Type\s*/Page\b`).FindAll(printed, -1)); n != 1 {
+		b.t.Errorf("the card prints on %d sheets, want 1", n)
+	}
 }
