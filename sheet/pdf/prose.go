@@ -71,12 +71,12 @@ func (p *printer) prose(words string, o prose) {
 	for i, line := range lines {
 		last := i == len(lines)-1
 		keep := o.keep || len(lines) > 1 && !last && (i == 0 || i == len(lines)-2)
-		p.add(piece{height: leading(o.size), keep: keep, draw: func(y float64) {
+		p.add(piece{height: p.leading(o.size), keep: keep, draw: func(y float64) {
 			if i == 0 {
 				p.before(o, y)
 			}
 			p.face(o.size, o.strong)
-			p.text(Side+o.indent, y+rise(o.size), line)
+			p.text(Side+o.indent, y+p.rise(o.size), line)
 		}})
 	}
 }
@@ -89,7 +89,7 @@ func (p *printer) before(o prose, y float64) {
 	}
 	if o.before != "" {
 		p.face(o.size, o.strong)
-		p.text(Side+1, y+rise(o.size), o.before)
+		p.text(Side+1, y+p.rise(o.size), o.before)
 	}
 	if o.box {
 		p.pen(0.3)

@@ -54,11 +54,11 @@ func (p *printer) row(t *sheet.Table, cells []string, widths []float64, head boo
 		columns[i] = p.lines(words, widths[i]-2*cellPad)
 		most = max(most, len(columns[i]))
 	}
-	atOnce := max(1, int(p.room()/2/leading(cellSize)))
+	atOnce := max(1, int(p.room()/2/p.leading(cellSize)))
 	var parts []piece
 	for from := 0; from < most; from += atOnce {
 		to := min(from+atOnce, most)
-		height := float64(to-from)*leading(cellSize) + 2*rowPad
+		height := float64(to-from)*p.leading(cellSize) + 2*rowPad
 		parts = append(parts, piece{height: height, draw: func(y float64) {
 			p.cells(t, columns, widths, [2]int{from, to}, y, head)
 			p.pen(map[bool]float64{true: 0.5, false: 0.15}[head])
@@ -80,7 +80,7 @@ func (p *printer) cells(t *sheet.Table, columns [][]string, widths []float64, sp
 			if t.Columns[i].Number {
 				left = x + widths[i] - cellPad - p.doc.GetStringWidth(lines[k])
 			}
-			p.text(left, y+rowPad+rise(cellSize)+float64(k-span[0])*leading(cellSize), lines[k])
+			p.text(left, y+rowPad+p.rise(cellSize)+float64(k-span[0])*p.leading(cellSize), lines[k])
 		}
 		x += widths[i]
 	}
