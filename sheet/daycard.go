@@ -32,17 +32,11 @@ func dayCard(u *subject) (*Sheet, error) {
 	return s, nil
 }
 
-// keptClear adds the ground of the hang from above and the swing from the side.
+// keptClear adds the ground of the card.
 func (s *Sheet) keptClear(u *subject) {
 	for _, h := range u.hangs {
-		j, ok := u.judged(h)
-		if !ok {
-			continue
+		if j, ok := u.judged(h); ok {
+			s.add(&Figures{Scenes: []*draw.Scene{figure.KeptClear(j, u.Outing.Card.Limits.KeptClearArea)}, Wide: true})
 		}
-		scenes := []*draw.Scene{figure.KeptClear(j)}
-		if swing, err := figure.Swing(j); err == nil {
-			scenes = append(scenes, swing)
-		}
-		s.add(&Figures{Scenes: scenes})
 	}
 }

@@ -56,7 +56,7 @@ func inUse(r *register.Register, on survey.Date) []register.Item {
 
 func (s *Sheet) gearItems(r *register.Register, on survey.Date) {
 	s.heading(1, words.GearItems)
-	t := &Table{Caption: words.GearShown, Columns: []Column{{Title: words.GearItem, Wide: 1.2}, {Title: words.GearIs, Wide: 3.4}, {Title: words.GearBears, Wide: 3}, {Title: words.GearExamined, Wide: 3.2}, {Title: words.GearUsed, Wide: 2.6}, {Title: words.GearAgainst, Wide: 4.4}}}
+	t := &Table{Caption: words.GearShown, Columns: []Column{{Title: words.GearItem, Wide: 1.2}, {Title: words.GearIs, Wide: 3}, {Title: words.GearBears, Wide: 2.6}, {Title: words.GearExamined, Wide: 3.4}, {Title: words.GearUsed, Wide: 3.2}, {Title: words.GearAgainst, Wide: 4.4}}}
 	for _, i := range inUse(r, on) {
 		var against []string
 		for _, bar := range r.Bars(i.ID, on) {
@@ -74,7 +74,7 @@ func (s *Sheet) gearItems(r *register.Register, on survey.Date) {
 
 func gearName(i register.Item) string {
 	text := i.Name
-	if i.Name != i.Kind {
+	if !strings.Contains(i.Name, i.Kind) {
 		text += ", " + i.Kind
 	}
 	if i.Serial != "" {

@@ -68,10 +68,13 @@ func Make(name string, in Input) (*Sheet, error) {
 	if err != nil {
 		return nil, err
 	}
-	of, on := whose(in, k.Takes)
+	on, of := in.On, fmt.Sprintf(words.FootGear, s.Title, in.On)
+	if k.Takes != TakesRegister {
+		on, of = in.Survey.Day, fmt.Sprintf(words.FootOf, in.Survey.Site, s.Title, in.Survey.Day)
+	}
 	s.Kind, s.Language, s.Day = k.Name, words.Language, on.String()
 	s.Foot = []string{
-		fmt.Sprintf(words.FootOf, of, s.Title, on),
+		of,
 		fmt.Sprintf(words.FootMade, in.Made.Program, in.Made.Knowledge),
 	}
 	return s, nil
@@ -97,14 +100,6 @@ func (k Kind) take(in *Input) error {
 		}
 	}
 	return nil
-}
-
-// whose says whose a sheet is, and for which day.
-func whose(in Input, takes Takes) (string, survey.Date) {
-	if takes == TakesRegister {
-		return in.Register.Owner, in.On
-	}
-	return in.Survey.Site, in.Survey.Day
 }
 
 // choose takes the only tree or hang where one is needed and none is named.

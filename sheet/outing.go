@@ -45,7 +45,7 @@ func (s *Sheet) carried(o *outing.Outing) {
 	if o.Over != "" {
 		s.say(fmt.Sprintf(words.OutingOver, day.Reason(o.Over)))
 	}
-	t := &Table{Caption: words.OutingTurns, Columns: []Column{{Title: words.UpTo, Wide: 3}, {Title: words.Turns, Wide: 2, Number: true}, {Title: words.Riders, Wide: 2, Number: true}}}
+	t := &Table{Caption: words.OutingTurns, Columns: []Column{{Title: words.UpTo, Wide: 3}, {Title: words.Turns, Wide: 1, Number: true}, {Title: words.Riders, Wide: 1, Number: true}}}
 	for _, turns := range o.Turns {
 		t.Rows = append(t.Rows, []string{wording.AtMost(float64(turns.AtMost), "kg"), fmt.Sprint(turns.Turns), fmt.Sprint(turns.Riders)})
 	}

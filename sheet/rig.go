@@ -26,10 +26,8 @@ func rigSheet(u *subject) (*Sheet, error) {
 	s.add(&Cautions{append(wording.RigCautions(), wording.Cautions()...)})
 	for _, part := range wording.Rigging(r) {
 		s.rigPart(part)
-		if part.Key == "chain" {
-			s.rigDrawing(u)
-		}
 	}
+	s.rigDrawing(u)
 	s.sign(words.WhoRigs, words.WhoChecks)
 	return s, nil
 }
@@ -51,10 +49,12 @@ func (s *Sheet) rigPart(part wording.RigPart) {
 	s.add(&List{Items: items})
 }
 
+// rigDrawing adds the rig and where it hangs in the tree.
 func (s *Sheet) rigDrawing(u *subject) {
 	for _, h := range u.hangs {
 		if j, ok := u.judged(h); ok {
 			if rig, err := figure.Rig(j); err == nil {
+				s.heading(1, words.Drawings)
 				s.add(&Figures{Scenes: []*draw.Scene{rig, figure.Elevation(j.Figure.Tree, &j)}})
 			}
 		}

@@ -65,13 +65,14 @@ type printer struct {
 	pieces []piece
 	images int
 	scale  float64 // of the type
+	one    bool    // all on one page
 }
 
 // set turns a sheet into pieces: one for a single page in the largest type at
 // which all of it stands on that page, and in the least where none does.
 func (p *printer) set(s *sheet.Sheet) {
-	p.scale = 1
-	if s.OnePage {
+	p.scale, p.one = 1, s.OnePage
+	if p.one {
 		p.scale = largest
 	}
 	for {
@@ -81,7 +82,7 @@ func (p *printer) set(s *sheet.Sheet) {
 			p.block(b)
 		}
 		list := place(p.pieces, Top, p.paper.Height-Bottom)
-		if !s.OnePage || list[len(list)-1].page == 0 || p.scale <= least {
+		if !p.one || list[len(list)-1].page == 0 || p.scale <= least {
 			return
 		}
 		p.scale -= 0.02
@@ -89,7 +90,7 @@ func (p *printer) set(s *sheet.Sheet) {
 }
 
 // The type of a sheet for one page, beside that of others.
-const largest, least = 1.5, 0.8
+const largest, least = 1.5, 0.7
 
 // width is that of the text.
 func (p *printer) width() float64 { return p.paper.Width - 2*Side }

@@ -10,8 +10,14 @@ import (
 	"codeberg.org/go-pdf/fpdf"
 )
 
-// mostTall is the greatest height of a drawing, so that a heading fits above.
-func (p *printer) mostTall() float64 { return p.room() - 14 }
+// mostTall is the greatest height of a drawing, so that a heading fits above, and
+// on a sheet of one page the words.
+func (p *printer) mostTall() float64 {
+	if p.one {
+		return p.room() / 5
+	}
+	return p.room() - 14
+}
 
 const gutter = 4.0 // between two pictures
 

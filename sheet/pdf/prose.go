@@ -27,7 +27,11 @@ func (p *printer) heading(h *sheet.Heading) {
 }
 
 func (p *printer) paragraph(b *sheet.Paragraph) {
-	p.prose(b.Words, prose{size: textSize, strong: b.Strong, keep: b.Strong})
+	size := textSize
+	if b.Strong && p.one {
+		size = headingSizes[0] // what is read from afar
+	}
+	p.prose(b.Words, prose{size: size, strong: b.Strong, keep: b.Strong})
 	p.space(1.4)
 }
 

@@ -20,7 +20,7 @@ const (
 	GearNever     = "none is written down"
 	GearFound     = "%s by %s: %s"
 	GearDays      = "days: %d"
-	GearCycles    = "rides counted: %d"
+	GearCycles    = "rides: %d"
 	GearSince     = "since %s"
 	GearRetired   = "Retired"
 	GearRetiredAs = "%s, %s: on %s, %s"
