@@ -78,7 +78,7 @@ func (s *Sheet) eventsOf(o *outing.Outing, title string, kinds ...outing.Kind) {
 				continue
 			}
 			text := fmt.Sprintf("%d: %s", n+1, day.Event(e, o.Issue))
-			if k == outing.Stopped && e.Reason == "" {
+			if k == outing.Stopped && o.Unsaid && e.At.Equal(o.Stop.At) {
 				text += "; " + words.NoReason
 			}
 			list = append(list, text)
