@@ -19,7 +19,7 @@ func siteSheets(k *knowledge.Base) web.Sheets {
 		return writeSheet(ctx, w, k, c, ask)
 	}}
 	for _, kind := range sheet.Kinds() {
-		if !kind.NeedsHang {
+		if !kind.NeedsHang && kind.Takes == sheet.TakesSurvey {
 			s.Kinds = append(s.Kinds, web.SheetKind{Name: kind.Name, Says: kind.Says, OfTree: kind.NeedsTree})
 		}
 	}

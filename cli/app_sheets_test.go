@@ -17,7 +17,7 @@ func TestTheAppPutsSheetsOnPaper(t *testing.T) {
 	_, site := get(t, address+"site/demo")
 	_, tree := get(t, address+"site/demo/tree/T1")
 	for _, k := range sheet.Kinds() {
-		if k.NeedsHang {
+		if k.NeedsHang || k.Takes != sheet.TakesSurvey {
 			continue
 		}
 		path, page := "site/demo/sheet/"+k.Name+"/", site

@@ -18,42 +18,34 @@ import (
 
 type sheetCommand struct {
 	Kind    string `arg:"" help:"One of: ${sheet_kinds}."`
-	File    string `arg:"" help:"Survey document (JSON)."`
+	File    string `arg:"" help:"Survey document (JSON); for day-card and outing the file of a day, for gear a register."`
 	Tree    string `help:"The tree that the sheet is about." placeholder:"ID"`
 	Hang    string `help:"Only this hang." placeholder:"ID"`
 	Paper   string `help:"Paper of a PDF: a4 or letter." enum:"a4,letter" default:"a4"`
 	Working bool   `help:"Append every number of an assessment as worked steps."`
 	Photos  string `help:"Folder of photos, named TREE [FINDING] CAPTION.jpg." type:"existingdir" placeholder:"DIR"`
+	On      string `help:"The day that a register is judged for; today if left out." placeholder:"DATE"`
 	Out     string `short:"o" required:"" help:"Write the sheet there: PDF or HTML by the name." placeholder:"FILE"`
 }
 
 // Run makes one sheet.
 func (c sheetCommand) Run(env Env) error {
-	if _, err := sheet.KindOf(c.Kind); err != nil {
+	kind, err := sheet.KindOf(c.Kind)
+	if err != nil {
+		return refusal{err}
+	}
+	if err := c.fits(kind); err != nil {
 		return refusal{err}
 	}
 	ink, err := c.ink()
 	if err != nil {
 		return refusal{err}
 	}
-	k, err := knowledge.Load()
+	in, err := c.input(env, kind)
 	if err != nil {
 		return err
 	}
-	s, err := readSurvey(env, c.File, k)
-	if err != nil {
-		return err
-	}
-	made, err := madeBy()
-	if err != nil {
-		return err
-	}
-	photos, err := readPhotos(c.Photos, s, progressOn(env.Stderr, "photos"))
-	if err != nil {
-		return err
-	}
-	one, err := sheet.Make(c.Kind, sheet.Input{Survey: s, Knowledge: k, Made: made, Tree: c.Tree, Hang: c.Hang,
-		Working: c.Working, Photos: photos, Progress: progressOn(env.Stderr, "working out")})
+	one, err := sheet.Make(c.Kind, in)
 	if err != nil {
 		return sheetRefusal(c.File, err)
 	}
@@ -65,6 +57,53 @@ func (c sheetCommand) Run(env Env) error {
 		return fmt.Errorf("cannot write the sheet: %w", err)
 	}
 	return nil
+}
+
+// fits refuses options that say nothing to a kind of sheet.
+func (c sheetCommand) fits(k sheet.Kind) error {
+	for _, given := range []struct {
+		option string
+		is     bool
+		takes  sheet.Takes
+		of     string
+	}{
+		{"tree", c.Tree != "", sheet.TakesSurvey, "a survey"}, {"hang", c.Hang != "", sheet.TakesSurvey, "a survey"}, {"photos", c.Photos != "", sheet.TakesSurvey, "a survey"},
+		{"working", c.Working, sheet.TakesSurvey, "a survey"}, {"on", c.On != "", sheet.TakesRegister, "a register of gear"},
+	} {
+		if given.is && given.takes != k.Takes {
+			return fmt.Errorf("--%s is for sheets made of %s; leave it out for %s", given.option, given.of, k.Name)
+		}
+	}
+	return nil
+}
+
+// input reads what a kind of sheet is made of.
+func (c sheetCommand) input(env Env, kind sheet.Kind) (sheet.Input, error) {
+	in := sheet.Input{Tree: c.Tree, Hang: c.Hang, Working: c.Working, Progress: progressOn(env.Stderr, "working out")}
+	var err error
+	if in.Knowledge, err = knowledge.Load(); err != nil {
+		return in, err
+	}
+	if in.Made, err = madeBy(); err != nil {
+		return in, err
+	}
+	switch kind.Takes {
+	case sheet.TakesOuting:
+		in.Outing, err = readDay(env, c.File, in.Knowledge)
+		return in, err
+	case sheet.TakesRegister:
+		if in.On, err = dayOf("--on", c.On); err != nil {
+			return in, err
+		}
+		r, err := readRegister(env, c.File)
+		in.Register = &r
+		return in, err
+	}
+	if in.Survey, err = readSurvey(env, c.File, in.Knowledge); err != nil {
+		return in, err
+	}
+	in.Photos, err = readPhotos(c.Photos, in.Survey, progressOn(env.Stderr, "photos"))
+	return in, err
 }
 
 // ink writes in the form that the name of the file asks for.

@@ -7,13 +7,18 @@ import (
 
 	"boughline/assess"
 	"boughline/knowledge"
+	"boughline/outing"
+	"boughline/register"
 	"boughline/sheet/figure"
 	"boughline/survey"
 )
 
 // Input is what sheets are made of.
 type Input struct {
-	Survey    *survey.Survey // without problems
+	Survey    *survey.Survey // without problems; of an outing the one it was issued from
+	Outing    *outing.Outing // of the kinds that take a day
+	Register  *register.Register
+	On        survey.Date // the day that a register is judged for
 	Knowledge *knowledge.Base
 	Made      Made
 	// Tree and Hang narrow a sheet down; empty for all.
@@ -42,7 +47,10 @@ type subject struct {
 
 // newSubject works a survey out. Errors name the tree or hang that the survey
 // has not.
-func newSubject(in Input) (*subject, error) {
+func newSubject(in Input, takes Takes) (*subject, error) {
+	if takes == TakesRegister {
+		return &subject{Input: in}, nil
+	}
 	figures, err := assess.NewFigures(in.Survey, in.Knowledge)
 	if err != nil {
 		return nil, err

@@ -1,10 +1,12 @@
 package sheet
 
 import (
+	"bytes"
 	"fmt"
 	"strings"
 
 	"boughline/sheet/words"
+	"boughline/survey"
 )
 
 // Kind is one kind of sheet.
@@ -13,12 +15,24 @@ type Kind struct {
 	Says string // what it is for
 	// NeedsTree and NeedsHang tell what a sheet cannot be made without.
 	NeedsTree, NeedsHang bool
-	build                func(*subject) (*Sheet, error)
+	// Takes is what it is made of.
+	Takes Takes
+	build func(*subject) (*Sheet, error)
 }
+
+// Takes is what a kind of sheet is made of.
+type Takes string
+
+// What sheets are made of.
+const (
+	TakesSurvey   Takes = ""
+	TakesOuting   Takes = "the file of a day"
+	TakesRegister Takes = "a register of gear"
+)
 
 // Kinds lists every kind of sheet.
 func Kinds() []Kind {
-	return []Kind{assessmentKind, siteKind, risksKind, permissionKind, arboristKind, workingKind, lookListKind}
+	return []Kind{assessmentKind, siteKind, risksKind, permissionKind, arboristKind, workingKind, lookListKind, rigKind, dayCardKind, outingKind, gearKind}
 }
 
 // KindOf returns the kind of a name. The error lists those there are.
@@ -40,10 +54,13 @@ func Make(name string, in Input) (*Sheet, error) {
 	if err != nil {
 		return nil, err
 	}
+	if err := k.take(&in); err != nil {
+		return nil, err
+	}
 	if err := k.choose(&in); err != nil {
 		return nil, err
 	}
-	u, err := newSubject(in)
+	u, err := newSubject(in, k.Takes)
 	if err != nil {
 		return nil, err
 	}
@@ -51,12 +68,38 @@ func Make(name string, in Input) (*Sheet, error) {
 	if err != nil {
 		return nil, err
 	}
-	s.Kind, s.Language, s.Day = k.Name, words.Language, in.Survey.Day.String()
+	on, of := in.On, fmt.Sprintf(words.FootGear, s.Title, in.On)
+	if k.Takes != TakesRegister {
+		on, of = in.Survey.Day, fmt.Sprintf(words.FootOf, in.Survey.Site, s.Title, in.Survey.Day)
+	}
+	s.Kind, s.Language, s.Day = k.Name, words.Language, on.String()
 	s.Foot = []string{
-		fmt.Sprintf(words.FootOf, in.Survey.Site, s.Title, in.Survey.Day),
+		of,
 		fmt.Sprintf(words.FootMade, in.Made.Program, in.Made.Knowledge),
 	}
 	return s, nil
+}
+
+// take checks that what a kind is made of is there. A day brings the survey that
+// its card was issued from, as it is judged on that day.
+func (k Kind) take(in *Input) error {
+	switch k.Takes {
+	case TakesOuting:
+		if in.Outing == nil {
+			return Missing{k.Name, "day"}
+		}
+		s, problems, err := survey.Read(bytes.NewReader(in.Outing.Document))
+		if err != nil || len(problems) > 0 {
+			return fmt.Errorf("the survey of the day has %d problems: %w", len(problems), err)
+		}
+		s.Day = in.Outing.Issue.Day()
+		in.Survey, in.Tree, in.Hang = s, in.Outing.Issue.Tree, in.Outing.Issue.Hang
+	case TakesRegister:
+		if in.Register == nil {
+			return Missing{k.Name, "register"}
+		}
+	}
+	return nil
 }
 
 // choose takes the only tree or hang where one is needed and none is named.

@@ -10,6 +10,9 @@ type Sheet struct {
 	Language string // of its words, BCP 47
 	Day      string // for which the site is judged, ISO 8601
 	Blocks   []Block
+	// OnePage is for a sheet that hangs where it is read from afar: on paper in
+	// the largest type that keeps it on one page, and large on a screen.
+	OnePage bool
 	// Foot stands at the foot of every page: what it is of, and what made it.
 	Foot []string
 }

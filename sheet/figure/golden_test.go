@@ -33,7 +33,7 @@ func TestGolden(t *testing.T) {
 }
 
 func ofHang(t fataler, j figure.Judged) []*draw.Scene {
-	scenes := []*draw.Scene{figure.Elevation(j.Figure.Tree, &j), figure.Plan(j.Figure.Tree, &j), figure.Bending(j), figure.SectionOf(j, 0)}
+	scenes := []*draw.Scene{figure.KeptClear(j, [][2]float64{{-2, -4}, {2, -4}, {1.5, 0}, {2, 4}, {-2, 4}}), figure.Elevation(j.Figure.Tree, &j), figure.Plan(j.Figure.Tree, &j), figure.Bending(j), figure.SectionOf(j, 0)}
 	swing, err := figure.Swing(j)
 	if err != nil {
 		t.Fatal(err)

@@ -51,7 +51,7 @@ func (p *page) marginBar(c chart, b MarginBar, y float64) {
 	end := c.held(b.Margin, 0).X
 	p.add(&draw.Polygon{Points: draw.Rectangle(draw.BoxAt(draw.Point{X: c.box.Min.X, Y: y + 6.2}, end-c.box.Min.X, 3)), Pen: draw.Fine, Fill: fill})
 	limit := c.at(1, 0).X
-	p.add(&draw.Line{Points: []draw.Point{{X: limit, Y: y + 5.2}, {X: limit, Y: y + 10.2}}, Pen: draw.Bold})
+	p.add(&draw.Line{Points: []draw.Point{{X: limit, Y: y + 5.6}, {X: limit, Y: y + 10.2}}, Pen: draw.Bold})
 	best := c.held(b.Best, 0).X
 	p.add(&draw.Line{Points: []draw.Point{{X: end, Y: y + 7.7}, {X: best, Y: y + 7.7}}, Pen: draw.Fine},
 		&draw.Line{Points: []draw.Point{{X: best, Y: y + 6.7}, {X: best, Y: y + 8.7}}, Pen: draw.Fine})

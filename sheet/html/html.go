@@ -30,7 +30,7 @@ func Write(w io.Writer, s *sheet.Sheet) error {
 func Text(s *sheet.Sheet) string {
 	p := &page{keys: map[string]int{}}
 	p.put("<!DOCTYPE html>\n<html lang=\"", html.EscapeString(s.Language), "\">\n<head>\n<meta charset=\"utf-8\">\n",
-		"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>", clean(s.Title), "</title>\n<style>", Style(), "</style>\n</head>\n<body>\n")
+		"<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n<title>", clean(s.Title), "</title>\n<style>", Style(), "</style>\n</head>\n<body", map[bool]string{true: ` class="large"`}[s.OnePage], ">\n")
 	p.put("<header>\n<h1>", clean(s.Title), "</h1>\n<p class=\"subtitle\">", clean(s.Subtitle), "</p>\n</header>\n<main>\n")
 	for _, b := range s.Blocks {
 		p.block(b)

@@ -55,16 +55,16 @@ func (p *printer) cautions(items []string) {
 		first[len(lines)] = true
 		lines = append(lines, p.lines(item, p.width()-2*pad-indent)...)
 	}
-	height := float64(len(lines)+1)*leading(textSize) + 2*pad
+	height := float64(len(lines)+1)*p.leading(textSize) + 2*pad
 	p.space(1)
 	p.add(piece{height: height, draw: func(y float64) {
 		p.pen(0.5)
 		p.doc.Rect(Side, y, p.width(), height, "D")
 		p.face(textSize, true)
-		p.text(Side+pad, y+pad+rise(textSize), words.Caution)
+		p.text(Side+pad, y+pad+p.rise(textSize), words.Caution)
 		p.face(textSize, false)
 		for i, line := range lines {
-			base := y + pad + rise(textSize) + float64(i+1)*leading(textSize)
+			base := y + pad + p.rise(textSize) + float64(i+1)*p.leading(textSize)
 			if first[i] {
 				p.text(Side+pad, base, "-")
 			}

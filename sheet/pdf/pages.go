@@ -83,11 +83,13 @@ func together(pieces []piece, i int, room float64) float64 {
 func (p *printer) pages() {
 	p.doc.AliasNbPages(totalMark)
 	begun := -1
+	scale := p.scale
 	for _, one := range place(p.pieces, Top, p.paper.Height-Bottom) {
 		for ; begun < one.page; begun++ {
 			p.doc.AddPage()
 			p.footer()
 		}
+		p.scale = scale
 		one.piece.draw(one.y)
 	}
 }
@@ -97,6 +99,7 @@ const totalMark = "{all}"
 
 // footer prints what a page is of, what made it and its number.
 func (p *printer) footer() {
+	p.scale = 1
 	y := p.paper.Height - Bottom + 6
 	p.pen(0.2)
 	p.doc.Line(Side, y, p.paper.Width-Side, y)

@@ -47,10 +47,7 @@ func Write(w io.Writer, s *sheet.Sheet, paper Paper) error {
 	doc.SetCellMargin(0)
 	drawing.AddFonts(doc)
 	p := &printer{doc: doc, paper: paper, foot: s.Foot}
-	p.title(s)
-	for _, b := range s.Blocks {
-		p.block(b)
-	}
+	p.set(s)
 	p.pages()
 	var b bytes.Buffer
 	if err := doc.Output(&b); err != nil {
@@ -67,7 +64,33 @@ type printer struct {
 	foot   []string
 	pieces []piece
 	images int
+	scale  float64 // of the type
+	one    bool    // all on one page
 }
+
+// set turns a sheet into pieces: one for a single page in the largest type at
+// which all of it stands on that page, and in the least where none does.
+func (p *printer) set(s *sheet.Sheet) {
+	p.scale, p.one = 1, s.OnePage
+	if p.one {
+		p.scale = largest
+	}
+	for {
+		p.pieces = nil
+		p.title(s)
+		for _, b := range s.Blocks {
+			p.block(b)
+		}
+		list := place(p.pieces, Top, p.paper.Height-Bottom)
+		if !p.one || list[len(list)-1].page == 0 || p.scale <= least {
+			return
+		}
+		p.scale -= 0.02
+	}
+}
+
+// The type of a sheet for one page, beside that of others.
+const largest, least = 1.5, 0.7
 
 // width is that of the text.
 func (p *printer) width() float64 { return p.paper.Width - 2*Side }

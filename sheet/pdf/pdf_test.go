@@ -84,6 +84,30 @@ func inside(t *testing.T, file string, paper pdf.Paper, s *sheet.Sheet) {
 	}
 }
 
+// A day card is one page on either paper, with its limits in larger type than a
+// paragraph of any other sheet.
+func TestADayCardIsOnePage(t *testing.T) {
+	s := sheettest.Make(t, "day-card", sheet.Input{})
+	others := sheettest.Make(t, "risks", sheet.Input{})
+	for name, paper := range papers {
+		plain := 0.0
+		for _, w := range wordsOf(t, printed(t, others, paper)) {
+			if w.text == "whom," { // in its first paragraph
+				plain = w.foot - w.top
+			}
+		}
+		file := printed(t, s, paper)
+		if info := tool(t, "pdfinfo", file); !strings.Contains(info, "Pages:           1\n") {
+			t.Errorf("%s: %s", name, info)
+		}
+		for _, w := range wordsOf(t, file) {
+			if w.text == "Who:" && (plain == 0 || w.foot-w.top <= plain) {
+				t.Errorf("%s: the limits stand in type of %.1f points, other sheets in %.1f", name, w.foot-w.top, plain)
+			}
+		}
+	}
+}
+
 // Thirty findings, no photo and forty, names longer than any column.
 func TestNothingLeavesThePage(t *testing.T) {
 	for name, paper := range papers {

@@ -10,8 +10,14 @@ import (
 	"codeberg.org/go-pdf/fpdf"
 )
 
-// mostTall is the greatest height of a drawing, so that a heading fits above.
-func (p *printer) mostTall() float64 { return p.room() - 14 }
+// mostTall is the greatest height of a drawing, so that a heading fits above, and
+// on a sheet of one page the words.
+func (p *printer) mostTall() float64 {
+	if p.one {
+		return p.room() / 5
+	}
+	return p.room() - 14
+}
 
 const gutter = 4.0 // between two pictures
 
@@ -53,7 +59,7 @@ func (p *printer) photos(list []sheet.Photo) {
 		shown := make([]shownPhoto, len(pair))
 		for k, photo := range pair {
 			shown[k] = p.photo(photo, Side+float64(k)*(p.half()+gutter))
-			tall = max(tall, shown[k].height+float64(len(shown[k].caption))*leading(cellSize)+2)
+			tall = max(tall, shown[k].height+float64(len(shown[k].caption))*p.leading(cellSize)+2)
 		}
 		p.add(piece{height: min(tall, p.room()), draw: func(y float64) {
 			for _, s := range shown {
@@ -87,6 +93,6 @@ func (s shownPhoto) draw(p *printer, y float64) {
 	p.doc.ImageOptions(s.name, s.x, y, s.width, s.height, false, fpdf.ImageOptions{ImageType: "JPEG"}, 0, "")
 	p.face(cellSize, false)
 	for i, line := range s.caption {
-		p.text(s.x, y+s.height+1+rise(cellSize)+float64(i)*leading(cellSize), line)
+		p.text(s.x, y+s.height+1+p.rise(cellSize)+float64(i)*p.leading(cellSize), line)
 	}
 }

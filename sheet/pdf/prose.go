@@ -27,7 +27,11 @@ func (p *printer) heading(h *sheet.Heading) {
 }
 
 func (p *printer) paragraph(b *sheet.Paragraph) {
-	p.prose(b.Words, prose{size: textSize, strong: b.Strong, keep: b.Strong})
+	size := textSize
+	if b.Strong && p.one {
+		size = headingSizes[0] // what is read from afar
+	}
+	p.prose(b.Words, prose{size: size, strong: b.Strong, keep: b.Strong})
 	p.space(1.4)
 }
 
@@ -71,12 +75,12 @@ func (p *printer) prose(words string, o prose) {
 	for i, line := range lines {
 		last := i == len(lines)-1
 		keep := o.keep || len(lines) > 1 && !last && (i == 0 || i == len(lines)-2)
-		p.add(piece{height: leading(o.size), keep: keep, draw: func(y float64) {
+		p.add(piece{height: p.leading(o.size), keep: keep, draw: func(y float64) {
 			if i == 0 {
 				p.before(o, y)
 			}
 			p.face(o.size, o.strong)
-			p.text(Side+o.indent, y+rise(o.size), line)
+			p.text(Side+o.indent, y+p.rise(o.size), line)
 		}})
 	}
 }
@@ -89,7 +93,7 @@ func (p *printer) before(o prose, y float64) {
 	}
 	if o.before != "" {
 		p.face(o.size, o.strong)
-		p.text(Side+1, y+rise(o.size), o.before)
+		p.text(Side+1, y+p.rise(o.size), o.before)
 	}
 	if o.box {
 		p.pen(0.3)

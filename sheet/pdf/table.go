@@ -20,7 +20,7 @@ func (p *printer) table(t *sheet.Table) {
 	}
 	head := p.row(t, titles, widths, true)[0]
 	head.keep = true
-	p.prose(t.Caption, prose{size: cellSize, keep: true})
+	p.prose(t.Caption, prose{size: p.cell(), keep: true})
 	p.space(0.5)
 	p.add(head)
 	for _, cells := range t.Rows {
@@ -30,6 +30,14 @@ func (p *printer) table(t *sheet.Table) {
 		}
 	}
 	p.space(2.5)
+}
+
+// cell is the size of type in a table: on a sheet of one page that of the text.
+func (p *printer) cell() float64 {
+	if p.one {
+		return textSize
+	}
+	return cellSize
 }
 
 // columns shares the width out.
@@ -48,17 +56,17 @@ func (p *printer) columns(t *sheet.Table) []float64 {
 // row sets a row as one piece, or where it is longer than half a page as
 // several.
 func (p *printer) row(t *sheet.Table, cells []string, widths []float64, head bool) []piece {
-	p.face(cellSize, head)
+	p.face(p.cell(), head)
 	columns, most := make([][]string, len(cells)), 1
 	for i, words := range cells {
 		columns[i] = p.lines(words, widths[i]-2*cellPad)
 		most = max(most, len(columns[i]))
 	}
-	atOnce := max(1, int(p.room()/2/leading(cellSize)))
+	atOnce := max(1, int(p.room()/2/p.leading(p.cell())))
 	var parts []piece
 	for from := 0; from < most; from += atOnce {
 		to := min(from+atOnce, most)
-		height := float64(to-from)*leading(cellSize) + 2*rowPad
+		height := float64(to-from)*p.leading(p.cell()) + 2*rowPad
 		parts = append(parts, piece{height: height, draw: func(y float64) {
 			p.cells(t, columns, widths, [2]int{from, to}, y, head)
 			p.pen(map[bool]float64{true: 0.5, false: 0.15}[head])
@@ -72,7 +80,7 @@ func (p *printer) row(t *sheet.Table, cells []string, widths []float64, head boo
 
 // cells prints a range of the lines of a row.
 func (p *printer) cells(t *sheet.Table, columns [][]string, widths []float64, span [2]int, y float64, head bool) {
-	p.face(cellSize, head)
+	p.face(p.cell(), head)
 	x := Side
 	for i, lines := range columns {
 		for k := span[0]; k < min(span[1], len(lines)); k++ {
@@ -80,7 +88,7 @@ func (p *printer) cells(t *sheet.Table, columns [][]string, widths []float64, sp
 			if t.Columns[i].Number {
 				left = x + widths[i] - cellPad - p.doc.GetStringWidth(lines[k])
 			}
-			p.text(left, y+rowPad+rise(cellSize)+float64(k-span[0])*leading(cellSize), lines[k])
+			p.text(left, y+rowPad+p.rise(p.cell())+float64(k-span[0])*p.leading(p.cell()), lines[k])
 		}
 		x += widths[i]
 	}

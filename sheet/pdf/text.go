@@ -7,7 +7,7 @@ import (
 	drawing "boughline/draw/pdf"
 )
 
-// Sizes of type, points.
+// Sizes of type, points, before the scale of a sheet.
 const (
 	titleSize = 18.0
 	textSize  = 9.5
@@ -18,10 +18,10 @@ const (
 var headingSizes = [...]float64{13, 11, 9.5}
 
 // leading is how far lines stand apart for a size, mm.
-func leading(size float64) float64 { return size * 25.4 / 72 * 1.32 }
+func (p *printer) leading(size float64) float64 { return p.scale * size * 25.4 / 72 * 1.32 }
 
 // rise is how far a base line lies below the top of its line, mm.
-func rise(size float64) float64 { return size * 25.4 / 72 * 1.02 }
+func (p *printer) rise(size float64) float64 { return p.scale * size * 25.4 / 72 * 1.02 }
 
 // face takes up the typeface at a size.
 func (p *printer) face(size float64, strong bool) {
@@ -29,7 +29,7 @@ func (p *printer) face(size float64, strong bool) {
 	if strong {
 		style = "B"
 	}
-	p.doc.SetFont(drawing.Family, style, size)
+	p.doc.SetFont(drawing.Family, style, p.scale*size)
 }
 
 func (p *printer) pen(width float64) {

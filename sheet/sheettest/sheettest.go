@@ -53,12 +53,18 @@ func Demo(t testing.TB) *survey.Survey {
 // is about one tree takes T1 where none is named.
 func Make(t testing.TB, kind string, in sheet.Input) *sheet.Sheet {
 	t.Helper()
-	if in.Survey == nil {
-		in.Survey = Demo(t)
-	}
 	k, err := sheet.KindOf(kind)
 	if err != nil {
 		t.Fatal(err)
+	}
+	switch {
+	case k.Takes == sheet.TakesOuting && in.Outing == nil:
+		in.Outing = Outing(t)
+	case k.Takes == sheet.TakesRegister && in.Register == nil:
+		in.Register, in.On = Register(t), Demo(t).Day
+	}
+	if in.Survey == nil {
+		in.Survey = Demo(t)
 	}
 	if in.Tree == "" && in.Hang == "" && (k.NeedsTree || k.NeedsHang) {
 		in.Tree = in.Survey.Trees[0].ID

@@ -8,6 +8,7 @@ const Language = "en"
 // The foot of every page, and the marks of a page itself.
 const (
 	FootOf   = "%s: %s, judged for %s"
+	FootGear = "%s, judged for %s"
 	FootMade = "made by %s with knowledge %s"
 	PageOf   = "page %d of %s"
 	Caution  = "Read this first"
