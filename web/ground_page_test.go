@@ -80,3 +80,29 @@ func TestPlacesOfAHangAreKept(t *testing.T) {
 		t.Errorf("status %d; expected corners to be asked for", status)
 	}
 }
+
+// Ground that falls evenly is written down by one reading of its slope: by
+// 5 degrees over 12 m it falls by 12 tan 5 = 1.05 m.
+func TestEvenGroundIsSixSpots(t *testing.T) {
+	d := open(t)
+	to := d.firstTree() + "/ground"
+	_, page := d.get(to)
+	status, page := d.post(to, "form", "e1", "revision", d.revisionOf(page), "even_out", "12", "even_falls", "5", "even_towards", "120", "surface", "turf")
+	if status != http.StatusOK || !strings.Contains(page, "6 spot heights, from -1.05 m to +1.05 m") {
+		t.Fatalf("status %d, no drawing of six spots", status)
+	}
+	_, page = d.get(to)
+	for _, want := range []string{`name="lie_azimuth_2" value="120"`, `name="lie_height_2" value="-1.05"`, `name="lie_height_5" value="1.05"`} {
+		if !strings.Contains(page, want) {
+			t.Errorf("lacks %s", want)
+		}
+	}
+	status, page = d.post(to, "form", "e2", "revision", d.revisionOf(page), "even_falls", "3", "surface", "turf")
+	if status != http.StatusUnprocessableEntity {
+		t.Errorf("a slope without an end: %d", status)
+	}
+	_, page = d.get(to)
+	if status, _ = d.post(to, "form", "e3", "revision", d.revisionOf(page), "even_out", "12", "even_falls", "3", "surface", "turf"); status != http.StatusUnprocessableEntity {
+		t.Errorf("a slope without a direction: %d", status)
+	}
+}

@@ -30,6 +30,7 @@ func (a *app) spotsForm(w http.ResponseWriter, r *http.Request, e *entry, s *not
 		Page: a.newPage(r, words.SpotsTitle, a.treeTrail(s, t)...), Back: a.treeLink(s, t), Problems: problems, Revision: t.Revision, Intro: words.SpotsIntro,
 		Drawings: a.spotDrawings(r, s, t),
 		Groups: []view.Group{
+			{Legend: words.EvenGround, Help: words.EvenGroundHelp, Fields: e.evenFields()},
 			{Legend: words.Spots, Help: words.RowsHelp, Fields: e.spotRows(lie.Spots)},
 			{Legend: words.TheGround, Fields: []view.Field{
 				e.selectField("surface", lie.Surface, a.surfaceChoices()), measuredField(e, "depth_loose", e.units.thick(), lie.DepthLoose, quantity.Taped),
@@ -109,6 +110,9 @@ func readSpots(e *entry, t *notebook.Tree) {
 			Distance: need(e, at("lie_distance", i), chosen(e, at("lie_distance", i), e.units.long(), &kept.Distance)),
 			Height:   need(e, at("lie_height", i), measured(e, at("lie_height", i), e.units.long(), &kept.Height)),
 		})
+	}
+	if even := evenSpots(e); even != nil {
+		lie.Spots = even
 	}
 	t.Ground = nil
 	switch {

@@ -129,7 +129,7 @@ func (a *app) placeFound(r *http.Request, page *view.Place, e *entry, p *hangsea
 	page.Lines = []string{wording.Shape(p.Best.Outcome) + " " + wording.Outcome(p.Best.Outcome)}
 	for _, reason := range p.Best.Judged.Reasons {
 		if !reason.Remark && reason.Check == nil && reason.Outcome == p.Best.Outcome {
-			page.Lines = append(page.Lines, words.Because+": "+wording.Reason(reason))
+			page.Lines = append(page.Lines, words.Because+": "+e.units.in().Reason(reason))
 			break
 		}
 	}

@@ -84,6 +84,9 @@ var Fields = map[string]Label{
 	"tested_on":     {"Day of the test", "It counts on this day alone, and only where the site is judged for it."},
 	"tested_by":     {"Who made it", ""},
 
+	"even_out":          {"Out to", "From the stem, past where riders and let-go flights come. What stands in the rows below is replaced."},
+	"even_falls":        {"It falls by", "0 for level ground."},
+	"even_towards":      {"Towards", "By compass; left out for level ground."},
 	"lie_azimuth":       {"Direction", "By compass, from the stem."},
 	"lie_distance":      {"Distance", "Level, from the middle of the stem."},
 	"lie_height":        {"Height", "Against the foot of the stem."},

@@ -5,6 +5,8 @@ const (
 	SpotsTitle       = "Spot heights about the tree"
 	SpotsIntro       = "Heights of the ground against the foot of the stem, each with its direction and distance from the stem: all round where a swing would pass, at least three, not all in one line. They serve every hang that has no ground of its own."
 	Spots            = "Spots"
+	EvenGround       = "Ground without bumps"
+	EvenGroundHelp   = "Where it is level or falls evenly, one reading of the slope stands for six spots. Leave it empty to write spots one by one."
 	RowsHelp         = "Empty a row to take it off. There are always some empty ones; keep what is there for more."
 	PlacesTitle      = "Ground, people and obstacles of"
 	PlacesIntro      = "All that lies about this hang. Directions are by compass, from the foot of the stem."
