@@ -83,7 +83,7 @@ func TestAnalysisOfRandomLimbs(t *testing.T) {
 		if err != nil {
 			t.Fatal(err)
 		}
-		coarse, err1 := f.Analyse(Options{ElementLength: 0.8})
+		coarse, err1 := f.Analyse(Options{ElementLength: 0.4})
 		fine, err2 := f.Analyse(Options{ElementLength: 0.1}) // rounding grows with the fourth power of 1/length
 		s, err3 := f.Statics(d.loads)
 		if err1 != nil || err2 != nil || err3 != nil {

@@ -88,18 +88,27 @@ func smoothMaximum(from, to float64, look func(float64) Peak) Peak {
 			best = peaks[i]
 		}
 	}
-	for i := 1; i < samples; i++ {
-		if exceeds(peaks[i-1], peaks[i]) || exceeds(peaks[i+1], peaks[i]) {
+	for i := range peaks {
+		before, after := peaks[max(i-1, 0)], peaks[min(i+1, samples)]
+		if exceeds(before, peaks[i]) || exceeds(after, peaks[i]) {
 			continue
+		}
+		if end := i == 0 || i == samples; end && !exceeds(look(justInside(peaks[i], before, after)), peaks[i]) {
+			continue // it falls from the end inwards
 		}
 		// 40 steps narrow to the root of rounding, below which the top is flat.
 		along, _ := numeric.Greatest(func(along float64) float64 { return math.Abs(float64(look(along).Stress)) },
-			float64(peaks[i-1].At.Along), float64(peaks[i+1].At.Along), 40)
+			float64(before.At.Along), float64(after.At.Along), 40)
 		if p := look(along); exceeds(p, best) {
 			best = p
 		}
 	}
 	return best
+}
+
+// justInside is a place a millionth of a sample inside an end of a stretch.
+func justInside(end, before, after Peak) float64 {
+	return float64(end.At.Along + 1e-6*(before.At.Along+after.At.Along-2*end.At.Along))
 }
 
 // stretches lists the arc lengths between which forces and section are smooth,
