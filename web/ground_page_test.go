@@ -97,7 +97,7 @@ func TestEvenGroundIsSixSpots(t *testing.T) {
 			t.Errorf("lacks %s", want)
 		}
 	}
-	status, page = d.post(to, "form", "e2", "revision", d.revisionOf(page), "even_falls", "3", "surface", "turf")
+	status, _ = d.post(to, "form", "e2", "revision", d.revisionOf(page), "even_falls", "3", "surface", "turf")
 	if status != http.StatusUnprocessableEntity {
 		t.Errorf("a slope without an end: %d", status)
 	}
