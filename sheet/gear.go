@@ -6,7 +6,9 @@ import (
 	"strings"
 
 	"boughline/assess/wording"
+	"boughline/draw"
 	"boughline/register"
+	"boughline/sheet/figure"
 	"boughline/sheet/words"
 	"boughline/survey"
 )
@@ -154,6 +156,7 @@ func (s *Sheet) gearUses(r *register.Register) {
 	}
 	s.heading(1, words.GearRecorded)
 	s.add(t)
+	s.add(&Figures{Scenes: []*draw.Scene{figure.Months(figure.MonthsInput{Key: "gear", Title: words.GearMonths, Months: monthsOf(r)})}})
 }
 
 // gearBasis cites the rules that the sheet speaks of, each once.

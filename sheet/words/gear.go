@@ -26,6 +26,7 @@ const (
 	GearRetiredAs = "%s, %s: on %s, %s"
 	GearRecorded  = "Days of use"
 	GearUses      = "Days on which gear was in use"
+	GearMonths    = "Outings and rides by month"
 	GearOn        = "Day"
 	GearOuting    = "Outing"
 	GearWet       = "became wet"
