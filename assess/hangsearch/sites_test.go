@@ -28,7 +28,7 @@ func oak(t testing.TB) *survey.Survey {
 	if err != nil || len(problems) > 0 {
 		t.Fatal(err, problems)
 	}
-	s.Trees = s.Trees[:1]
+	s.Trees, s.Riders, s.Lines = s.Trees[:1], s.Riders[:3], nil
 	tree := &s.Trees[0]
 	first, union := tree.Members[1], tree.Unions[0]
 	for i := range 4 { // beside the two that the demo has
