@@ -106,8 +106,8 @@ func (a *app) routes(mux *http.ServeMux) {
 		"GET /site/{site}/tree/{tree}/hang/{hang}/places":  a.editPlaces,
 		"POST /site/{site}/tree/{tree}/hang/{hang}/places": a.savePlaces,
 
-		"GET /work":            a.listQuestions,
-		"GET /work/{question}": a.answerQuestion,
+		"GET /workbench":            a.listQuestions,
+		"GET /workbench/{question}": a.answerQuestion,
 
 		"GET /site/{site}/lines":               a.listLines,
 		"GET /site/{site}/line/new":            a.newLine,

@@ -17,7 +17,7 @@ func (a *app) listQuestions(w http.ResponseWriter, r *http.Request) error {
 		group := view.Questions{Title: words.Topics[topic]}
 		for _, q := range work.Questions() {
 			if q.Topic == topic {
-				group.List = append(group.List, view.Link{Text: q.Asks, To: a.link("work", q.ID)})
+				group.List = append(group.List, view.Link{Text: q.Asks, To: a.link("workbench", q.ID)})
 			}
 		}
 		page.Groups = append(page.Groups, group)

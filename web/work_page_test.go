@@ -13,9 +13,9 @@ import (
 
 func TestWorkbenchListsEveryQuestion(t *testing.T) {
 	d := open(t)
-	_, page := d.get("/work")
+	_, page := d.get("/workbench")
 	for _, q := range work.Questions() {
-		if !strings.Contains(page, `href="/work/`+q.ID+`"`) {
+		if !strings.Contains(page, `href="/workbench/`+q.ID+`"`) {
 			t.Errorf("%s is not listed", q.ID)
 		}
 	}
@@ -29,7 +29,7 @@ func TestEveryQuestionHasAPageThatAnswers(t *testing.T) {
 		if q.ID == "limb-chance" {
 			continue // samples for seconds
 		}
-		status, page := d.get("/work/" + q.ID + "?example=yes")
+		status, page := d.get("/workbench/" + q.ID + "?example=yes")
 		plain := html.UnescapeString(page)
 		if status != http.StatusOK || strings.Contains(page, `class="fault"`) || !strings.Contains(page, `class="figures"`) {
 			t.Errorf("%s: status %d: %s", q.ID, status, regexp.MustCompile(`(?s)<p class="fault.*?</p>`).FindString(page))
@@ -39,7 +39,7 @@ func TestEveryQuestionHasAPageThatAnswers(t *testing.T) {
 				t.Errorf("%s: page lacks %q", q.ID, want)
 			}
 		}
-		if status, page := d.get("/work/" + q.ID); status != http.StatusOK || strings.Contains(page, `class="fault"`) {
+		if status, page := d.get("/workbench/" + q.ID); status != http.StatusOK || strings.Contains(page, `class="fault"`) {
 			t.Errorf("%s, untouched: status %d", q.ID, status)
 		}
 	}
@@ -49,21 +49,21 @@ func TestEveryQuestionHasAPageThatAnswers(t *testing.T) {
 // point, 1.0400 times the small period (pendulum; the ratio is tabled in textbooks as 1.0400).
 func TestAQuestionIsAnsweredInItsUnits(t *testing.T) {
 	d := open(t)
-	_, page := d.get("/work/swing-time?" + url.Values{"L": {"3"}, "amplitude_deg": {"45"}}.Encode())
+	_, page := d.get("/workbench/swing-time?" + url.Values{"L": {"3"}, "amplitude_deg": {"45"}}.Encode())
 	for _, want := range []string{"1.5858", "3.6141 s", `value="45"`} {
 		if !strings.Contains(page, want) {
 			t.Errorf("lacks %q", want)
 		}
 	}
-	_, feet := d.get("/work/swing-time?" + url.Values{"L": {"9.842519685 ft"}, "amplitude_deg": {"45"}}.Encode())
+	_, feet := d.get("/workbench/swing-time?" + url.Values{"L": {"9.842519685 ft"}, "amplitude_deg": {"45"}}.Encode())
 	if !strings.Contains(feet, "3.6141 s") {
 		t.Error("feet are not taken")
 	}
-	status, wrong := d.get("/work/swing-time?" + url.Values{"L": {"<b>3"}, "amplitude_deg": {"45"}}.Encode())
+	status, wrong := d.get("/workbench/swing-time?" + url.Values{"L": {"<b>3"}, "amplitude_deg": {"45"}}.Encode())
 	if status != http.StatusUnprocessableEntity || !strings.Contains(wrong, "&lt;b&gt;3") || strings.Contains(wrong, "<b>3") {
 		t.Errorf("status %d; expected the form again, escaped", status)
 	}
-	if status, _ := d.get("/work/none"); status != http.StatusNotFound {
+	if status, _ := d.get("/workbench/none"); status != http.StatusNotFound {
 		t.Errorf("status %d", status)
 	}
 }

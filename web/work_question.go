@@ -28,15 +28,15 @@ func (a *app) answerQuestion(w http.ResponseWriter, r *http.Request) error {
 		return err
 	}
 	if e.values.Has("example") {
-		return a.moveOn(w, r, a.link("work", q.ID)+exampleQuery(q))
+		return a.moveOn(w, r, a.link("workbench", q.ID)+exampleQuery(q))
 	}
 	answered := e.answer(q)
 	if wantsPart(r) {
 		return a.send(w, r, http.StatusOK, answered)
 	}
 	page := view.Question{
-		Page: a.newPage(r, q.Asks, view.Link{Text: words.Workbench, To: "work"}), Action: a.here(r),
-		Example: a.link("work", q.ID) + "?example=yes", Others: a.link("work"), Answered: answered, Slow: slices.Contains(slow, q.ID),
+		Page: a.newPage(r, q.Asks, view.Link{Text: words.Workbench, To: "workbench"}), Action: a.here(r),
+		Example: a.link("workbench", q.ID) + "?example=yes", Others: a.link("workbench"), Answered: answered, Slow: slices.Contains(slow, q.ID),
 	}
 	if !page.Slow {
 		page.From = a.here(r) + "?live=yes"

@@ -21,7 +21,7 @@ const axeRun = `(async () => {
 func TestNothingSeriousForAxe(t *testing.T) {
 	file := os.Getenv("BOUGHLINE_AXE")
 	if file == "" {
-		t.Skip("BOUGHLINE_AXE names no copy of axe-core; make browser fetches one")
+		t.Skip("BOUGHLINE_AXE names no copy of axe-core; make browser fetches one") // it comes from npm, which make test does without
 	}
 	script, err := os.ReadFile(file)
 	if err != nil {

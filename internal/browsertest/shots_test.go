@@ -22,7 +22,7 @@ var pages = []struct{ name, path string }{
 	{"chance", "site/demo/tree/T1/hang/oak-swing/chance"}, {"load-test", "site/demo/tree/T1/hang/oak-swing/test"}, {"load-test-new", "site/demo/tree/T1/hang/oak-swing/test/new"},
 	{"fungus-key", "fungi/key"}, {"fungus-finding", "site/demo/tree/T3/finding/F1/fungus"},
 	{"measure", "measure"}, {"measure-height", "measure/height-by-tangents"}, {"measure-thickness", "measure/thickness-by-angular-width"}, {"measure-repeats", "measure/repeated-lengths"},
-	{"work", "work"}, {"work-question", "work/gear-chain"}, {"spots", "site/demo/tree/T1/ground"}, {"places", "site/demo/tree/T1/hang/oak-swing/places"},
+	{"workbench", "workbench"}, {"workbench-question", "workbench/gear-chain"}, {"spots", "site/demo/tree/T1/ground"}, {"places", "site/demo/tree/T1/hang/oak-swing/places"},
 	{"lines", "site/demo/lines"}, {"traverse", "site/demo/line/chestnut-traverse"}, {"climb", "site/demo/line/lime-climb"}, {"line-new", "site/demo/line/new?kind=hammock"},
 	{"item", "gear/item/R1"}, {"item-new", "gear/new"}, {"chains", "site/demo/chains"}, {"part-new", "site/demo/chain/day-chain/part/new"},
 	{"day-ask", "site/demo/tree/T1/hang/oak-swing/day"}, {"day-refused", "site/demo/tree/T6/hang/pine-swing/day"},
